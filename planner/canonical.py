@@ -1,0 +1,58 @@
+"""Canonical JSON (RFC 8785) and its SHA-256: one text, and so one digest, for one value, on every device.
+
+Numbers follow ECMAScript's ``Number::toString``, so ``5`` and ``5.0`` are the same; keys stand in UTF-16 order.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import math
+from decimal import Decimal
+
+
+def canonical(value: object) -> str:
+    """The RFC 8785 text of a JSON value; raises ValueError for NaN, infinity or a whole number beyond 2**53 - 1."""
+    match value:
+        case None | bool():
+            return json.dumps(value)
+        case str():
+            return json.dumps(value, ensure_ascii=False)
+        case int() | float():
+            return _number(value)
+        case list() | tuple():
+            return f"[{','.join(map(canonical, value))}]"
+        case dict():
+            keys = sorted(value, key=lambda key: key.encode("utf-16-be", "surrogatepass"))
+            return "{" + ",".join(f"{canonical(key)}:{canonical(value[key])}" for key in keys) + "}"
+        case _:
+            raise TypeError(f"{type(value).__name__} has no JSON form")
+
+
+def digest(value: object) -> str:
+    """SHA-256 of the canonical text, as 64 lower-case hexadecimal digits."""
+    return hashlib.sha256(canonical(value).encode()).hexdigest()
+
+
+def _number(value: float) -> str:
+    if isinstance(value, int):
+        if abs(value) > 2**53 - 1:
+            raise ValueError("a whole number beyond 2**53 - 1 has no canonical form")
+        return str(value)
+    if not math.isfinite(value):
+        raise ValueError("NaN and infinity have no canonical form")
+    if value == 0:
+        return "0"
+    sign, digits, exponent = Decimal(repr(value)).normalize().as_tuple()
+    text = "".join(map(str, digits))
+    point = len(text) + int(exponent)
+    if len(text) <= point <= 21:
+        body = text + "0" * (point - len(text))
+    elif 0 < point <= 21:
+        body = f"{text[:point]}.{text[point:]}"
+    elif -6 < point <= 0:
+        body = f"0.{'0' * -point}{text}"
+    else:
+        mantissa = text[0] + (f".{text[1:]}" if len(text) > 1 else "")
+        body = f"{mantissa}e{'+' if point > 0 else '-'}{abs(point - 1)}"
+    return ("-" if sign else "") + body

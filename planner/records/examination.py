@@ -1,0 +1,129 @@
+"""What was measured in clinic.
+
+Signs: eso +, exo -; right hyper +, left hyper -. ``right`` and ``left`` of a gaze or a tilt are the patient's.
+Only one reading is required: the primary position at distance (:func:`planner.findings.target` refuses without it).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Annotated
+
+from planner.anatomy import Eye, Muscle
+from planner.codec.limits import IsoDate, Length, Within
+
+
+class Gaze(StrEnum):
+    """Where the patient looks, or to which shoulder the head is tilted."""
+
+    PRIMARY = "primary"
+    UP = "up"
+    DOWN = "down"
+    RIGHT = "right"
+    LEFT = "left"
+    UP_RIGHT = "up_right"
+    UP_LEFT = "up_left"
+    DOWN_RIGHT = "down_right"
+    DOWN_LEFT = "down_left"
+    TILT_RIGHT = "tilt_right"
+    TILT_LEFT = "tilt_left"
+
+
+class Range(StrEnum):
+    """Fixation distance: ``distance`` 6 m or its optical equal, ``near`` 33 cm."""
+
+    DISTANCE = "distance"
+    NEAR = "near"
+
+
+class Correction(StrEnum):
+    """Whether the patient wore the spectacle or lens correction."""
+
+    WITH = "with"
+    WITHOUT = "without"
+
+
+class FixingEye(StrEnum):
+    """The eye the patient prefers to fix with."""
+
+    RIGHT = "right"
+    LEFT = "left"
+    EITHER = "either"
+
+
+class Acuity(StrEnum):
+    """Distance visual acuity of one eye, as read from the chart, best first."""
+
+    SIX_5 = "6/5"
+    SIX_6 = "6/6"
+    SIX_7_5 = "6/7.5"
+    SIX_9 = "6/9"
+    SIX_12 = "6/12"
+    SIX_15 = "6/15"
+    SIX_18 = "6/18"
+    SIX_24 = "6/24"
+    SIX_30 = "6/30"
+    SIX_36 = "6/36"
+    SIX_48 = "6/48"
+    SIX_60 = "6/60"
+    THREE_60 = "3/60"
+    COUNTING_FINGERS = "counting fingers"
+    HAND_MOVEMENTS = "hand movements"
+    LIGHT_PERCEPTION = "light perception"
+    NO_LIGHT_PERCEPTION = "no light perception"
+
+
+class PastOperation(StrEnum):
+    """What was done to a muscle at an earlier operation."""
+
+    RECESS = "recess"
+    RESECT = "resect"
+    OTHER = "other"
+    UNKNOWN = "unknown"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Reading:
+    """One prism and alternate cover test reading. At least one of the two directions is given."""
+
+    gaze: Gaze
+    range: Range
+    correction: Correction
+    horizontal_pd: Annotated[float, Within(-150, 150, "prism dioptres, eso +, exo -")] | None = None
+    vertical_pd: Annotated[float, Within(-80, 80, "prism dioptres, right hyper +, left hyper -")] | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Version:
+    """How far a muscle over- (+) or underacts (-) in its field of action, in four steps."""
+
+    eye: Eye
+    muscle: Muscle
+    grade: Annotated[int, Within(-4, 4, "steps, overaction +")]
+
+
+@dataclass(frozen=True, kw_only=True)
+class PreviousOperation:
+    """A muscle that was operated before, as far as it is known."""
+
+    eye: Eye
+    muscle: Muscle
+    operation: PastOperation
+    mm: Annotated[float, Within(0, 20, "mm")] | None = None
+    year: Annotated[int, Within(1900, 2200, "calendar year")] | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Examination:
+    """Body of an ``examination`` record, schema 1. One reading per gaze, range and correction."""
+
+    schema: int = 1
+    examined_on: Annotated[str, IsoDate()]
+    readings: Annotated[tuple[Reading, ...], Length(1, 44)]
+    fixing_eye: FixingEye | None = None
+    acuity_right: Acuity | None = None
+    acuity_left: Acuity | None = None
+    versions: Annotated[tuple[Version, ...], Length(0, 12)] = ()
+    previous_operations: Annotated[tuple[PreviousOperation, ...], Length(0, 40)] = ()
+    note: Annotated[str, Length(0, 2000)] = ""

@@ -1,0 +1,31 @@
+"""Who the patient is: what the banner and the card identify a person by."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Annotated
+
+from planner.codec.limits import IsoDate, Length
+
+
+class Sex(StrEnum):
+    """Administrative sex, in the words of HL7's administrative gender."""
+
+    FEMALE = "female"
+    MALE = "male"
+    OTHER = "other"
+    UNKNOWN = "unknown"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Patient:
+    """Body of a ``patient`` record, schema 1."""
+
+    schema: int = 1
+    full_name: Annotated[str, Length(1, 120)]
+    born_on: Annotated[str, IsoDate()]
+    hospital_number: Annotated[str, Length(1, 40)]
+    sex: Sex = Sex.UNKNOWN
+    allergies: Annotated[str, Length(0, 400)] = ""
+    note: Annotated[str, Length(0, 2000)] = ""

@@ -1,0 +1,58 @@
+"""The plan that a surgeon chose, and the signature that freezes it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Annotated
+
+from planner.anatomy import Eye, Muscle
+from planner.codec.limits import Length, Pattern
+from planner.records.case import Case
+from planner.values.option import Operation, Option
+from planner.values.proposal import TableStamp
+
+RecordId = Annotated[str, Pattern(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}", "a UUID in lower case")]
+Digest = Annotated[str, Pattern(r"[0-9a-f]{64}", "a SHA-256 digest in lower-case hexadecimal")]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Plan:
+    """Body of a ``plan`` record, schema 1.
+
+    It binds the exact patient and examination records by id and digest, so that its own digest, and the check word made of
+    that, changes when any of them does. ``option`` is the engine's answer to ``case``, kept whole.
+    """
+
+    schema: int = 1
+    patient_id: RecordId
+    patient_digest: Digest
+    examination_id: RecordId
+    examination_digest: Digest
+    engine_version: Annotated[str, Length(1, 20)]
+    table: TableStamp
+    case: Case
+    option: Option
+    note: Annotated[str, Length(0, 2000)] = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class DrawnMuscle:
+    """A muscle that the surgeon touched when drawing the plan again."""
+
+    eye: Eye
+    muscle: Muscle
+    operation: Operation
+
+
+@dataclass(frozen=True, kw_only=True)
+class Signature:
+    """Body of a ``signature`` record, schema 1. ``acknowledged`` lists the codes of the plan's cautions."""
+
+    schema: int = 1
+    plan_id: RecordId
+    plan_digest: Digest
+    check_word: Annotated[str, Pattern(r"[A-Z]{4} [A-Z]{4}", "two words of four capital letters")]
+    drawn: Annotated[tuple[DrawnMuscle, ...], Length(1, 12)]
+    acknowledged: Annotated[tuple[str, ...], Length(0, 40)] = ()
+    signer_name: Annotated[str, Length(1, 120)]
+    signed_at: Annotated[str, Pattern(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d{1,6})?(Z|[+-]\d\d:\d\d)", "a date and time with offset, ISO 8601")]

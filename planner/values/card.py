@@ -1,0 +1,52 @@
+"""What the theatre reads: the same value is shown on screen and drawn on paper."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from planner.anatomy import Eye, Muscle
+from planner.values.option import Operation
+from planner.values.proposal import TableStamp
+from planner.values.statement import Notice
+
+
+@dataclass(frozen=True, kw_only=True)
+class CardLine:
+    """One muscle on the card. ``surgeon_changed`` is shown with both figures."""
+
+    eye: Eye
+    eye_words: str
+    muscle: Muscle
+    muscle_words: str
+    operation: Operation
+    operation_words: str
+    mm: float
+    table_mm: float
+    surgeon_changed: bool
+    limbus_mm: float
+    insertion_mm: float
+
+
+@dataclass(frozen=True, kw_only=True)
+class Card:
+    """A signed plan as one page. ``eyes_words`` names the eye or eyes to be operated, for example ``BOTH EYES``."""
+
+    full_name: str
+    born_on: str
+    hospital_number: str
+    sex: str
+    allergies: str
+    eyes_words: str
+    title: str
+    lines: tuple[CardLine, ...]
+    deviation_words: str
+    expected_words: str
+    notices: tuple[Notice, ...]
+    plan_note: str
+    table: TableStamp
+    engine_version: str
+    examined_on: str
+    signer_name: str
+    signed_at: str
+    check_word: str
+    disclaimer: str

@@ -1,0 +1,65 @@
+"""An operation that the engine offers: which muscles, how much, and what is expected of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from planner.anatomy import Eye, Muscle
+from planner.values.statement import Notice, Statement
+
+
+class Operation(StrEnum):
+    """What is done to a muscle."""
+
+    RECESS = "recess"
+    RESECT = "resect"
+
+
+class Family(StrEnum):
+    """How the work is shared between muscles and eyes."""
+
+    BOTH_EYES = "both eyes"
+    ONE_EYE = "one eye"
+    ONE_MUSCLE = "one muscle"
+    THREE_MUSCLES = "three muscles"
+    FOUR_MUSCLES = "four muscles"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Dose:
+    """One muscle of an option.
+
+    ``mm`` is what the option does; ``table_mm`` is what the table says and stays beside a changed ``mm``.
+    ``limbus_mm`` is the arc from the limbus to the new attachment. ``steps`` explain ``table_mm`` from reading to rounding.
+    """
+
+    eye: Eye
+    muscle: Muscle
+    operation: Operation
+    mm: float
+    table_mm: float
+    changed: bool
+    insertion_mm: float
+    limbus_mm: float
+    steps: tuple[Statement, ...]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Option:
+    """One operation for the target deviation.
+
+    ``id`` is stable, for example ``recess-both-mr`` or ``recess-mr-resect-lr-left``.
+    ``expected_correction_pd`` and ``expected_residual_pd`` carry the sign of the deviation scale (eso +).
+    An option with a stop among its ``notices`` cannot be signed; where no dose exists ``doses`` is empty.
+    """
+
+    id: str
+    family: Family
+    title: str
+    doses: tuple[Dose, ...]
+    expected_correction_pd: float
+    expected_residual_pd: float
+    reasons_for: tuple[Statement, ...]
+    reasons_against: tuple[Statement, ...]
+    notices: tuple[Notice, ...]
