@@ -10,6 +10,9 @@ import json
 import math
 from decimal import Decimal
 
+MOST_PLAIN_DIGITS, MOST_LEADING_ZEROS = 21, 6
+"""Where ECMAScript's ``Number::toString`` goes over to an exponent."""
+
 
 def canonical(value: object) -> str:
     """The RFC 8785 text of a JSON value; raises ValueError for NaN, infinity or a whole number beyond 2**53 - 1."""
@@ -46,11 +49,11 @@ def _number(value: float) -> str:
     sign, digits, exponent = Decimal(repr(value)).normalize().as_tuple()
     text = "".join(map(str, digits))
     point = len(text) + int(exponent)
-    if len(text) <= point <= 21:
+    if len(text) <= point <= MOST_PLAIN_DIGITS:
         body = text + "0" * (point - len(text))
-    elif 0 < point <= 21:
+    elif 0 < point <= MOST_PLAIN_DIGITS:
         body = f"{text[:point]}.{text[point:]}"
-    elif -6 < point <= 0:
+    elif -MOST_LEADING_ZEROS < point <= 0:
         body = f"0.{'0' * -point}{text}"
     else:
         mantissa = text[0] + (f".{text[1:]}" if len(text) > 1 else "")

@@ -1,0 +1,1 @@
+"""What may be done: one module per family of operations."""

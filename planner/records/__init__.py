@@ -1,0 +1,1 @@
+"""What people enter: the bodies of records, and the case that the engine plans from."""

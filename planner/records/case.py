@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Annotated
 
 from planner.anatomy import Eye, Muscle
-from planner.codec.limits import IsoDate, Length, Within
+from planner.limits import IsoDate, Length, Unique, Within
 from planner.records.examination import Examination
 
 
@@ -28,4 +28,4 @@ class Case:
     examination: Examination
     table: Annotated[str, Length(1, 60)]
     born_on: Annotated[str, IsoDate()] | None = None
-    changes: Annotated[tuple[Change, ...], Length(0, 24)] = ()
+    changes: Annotated[tuple[Change, ...], Length(0, 24), Unique(("option", "eye", "muscle"))] = ()

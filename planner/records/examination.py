@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import Annotated
+from typing import Annotated, ClassVar
 
 from planner.anatomy import Eye, Muscle
-from planner.codec.limits import IsoDate, Length, Within
+from planner.limits import AnyOf, IsoDate, Length, Prose, Unique, Within
 
 
 class Gaze(StrEnum):
@@ -87,6 +87,8 @@ class PastOperation(StrEnum):
 class Reading:
     """One prism and alternate cover test reading. At least one of the two directions is given."""
 
+    RULES: ClassVar = (AnyOf(("horizontal_pd", "vertical_pd"), "a horizontal or a vertical figure, or both"),)
+
     gaze: Gaze
     range: Range
     correction: Correction
@@ -120,10 +122,10 @@ class Examination:
 
     schema: int = 1
     examined_on: Annotated[str, IsoDate()]
-    readings: Annotated[tuple[Reading, ...], Length(1, 44)]
+    readings: Annotated[tuple[Reading, ...], Length(1, 44), Unique(("gaze", "range", "correction"))]
     fixing_eye: FixingEye | None = None
     acuity_right: Acuity | None = None
     acuity_left: Acuity | None = None
-    versions: Annotated[tuple[Version, ...], Length(0, 12)] = ()
+    versions: Annotated[tuple[Version, ...], Length(0, 12), Unique(("eye", "muscle"))] = ()
     previous_operations: Annotated[tuple[PreviousOperation, ...], Length(0, 40)] = ()
-    note: Annotated[str, Length(0, 2000)] = ""
+    note: Annotated[str, Prose(0, 2000)] = ""

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Annotated
 
-from planner.codec.limits import IsoDate, Length
+from planner.limits import IsoDate, Length, Prose
 
 
 class Sex(StrEnum):
@@ -27,5 +27,5 @@ class Patient:
     born_on: Annotated[str, IsoDate()]
     hospital_number: Annotated[str, Length(1, 40)]
     sex: Sex = Sex.UNKNOWN
-    allergies: Annotated[str, Length(0, 400)] = ""
-    note: Annotated[str, Length(0, 2000)] = ""
+    allergies: Annotated[str, Prose(0, 400)] = ""
+    note: Annotated[str, Prose(0, 2000)] = ""

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Annotated
 
 from planner.anatomy import Eye, Muscle
-from planner.codec.limits import Length, Pattern
+from planner.limits import IsoMoment, Length, Pattern, Prose, Unique
 from planner.records.case import Case
 from planner.values.option import Operation, Option
 from planner.values.proposal import TableStamp
@@ -19,8 +19,8 @@ Digest = Annotated[str, Pattern(r"[0-9a-f]{64}", "a SHA-256 digest in lower-case
 class Plan:
     """Body of a ``plan`` record, schema 1.
 
-    It binds the exact patient and examination records by id and digest, so that its own digest, and the check word made of
-    that, changes when any of them does. ``option`` is the engine's answer to ``case``, kept whole.
+    It binds the exact patient and examination records by id and digest, so that its own digest, and the check word made
+    of that, changes when any of them does. ``option`` is the engine's answer to ``case``, kept whole.
     """
 
     schema: int = 1
@@ -32,7 +32,7 @@ class Plan:
     table: TableStamp
     case: Case
     option: Option
-    note: Annotated[str, Length(0, 2000)] = ""
+    note: Annotated[str, Prose(0, 2000)] = ""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -52,7 +52,7 @@ class Signature:
     plan_id: RecordId
     plan_digest: Digest
     check_word: Annotated[str, Pattern(r"[A-Z]{4} [A-Z]{4}", "two words of four capital letters")]
-    drawn: Annotated[tuple[DrawnMuscle, ...], Length(1, 12)]
+    drawn: Annotated[tuple[DrawnMuscle, ...], Length(1, 12), Unique(("eye", "muscle"))]
     acknowledged: Annotated[tuple[str, ...], Length(0, 40)] = ()
     signer_name: Annotated[str, Length(1, 120)]
-    signed_at: Annotated[str, Pattern(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d{1,6})?(Z|[+-]\d\d:\d\d)", "a date and time with offset, ISO 8601")]
+    signed_at: Annotated[str, IsoMoment()]

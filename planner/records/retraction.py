@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated
 
-from planner.codec.limits import Length
+from planner.limits import Prose
 from planner.records.plan import RecordId
 
 
@@ -15,4 +15,4 @@ class Retraction:
 
     schema: int = 1
     record_id: RecordId
-    reason: Annotated[str, Length(3, 400)]
+    reason: Annotated[str, Prose(3, 400)]

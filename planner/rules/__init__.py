@@ -1,0 +1,1 @@
+"""What must be said or refused: one module per family of safety rules."""

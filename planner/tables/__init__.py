@@ -1,0 +1,1 @@
+"""The dose tables: one TOML file each, with its provenance."""

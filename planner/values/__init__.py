@@ -1,0 +1,1 @@
+"""What the engine answers: statements, options, the proposal and the card, all frozen."""

@@ -31,7 +31,8 @@ class Dose:
     """One muscle of an option.
 
     ``mm`` is what the option does; ``table_mm`` is what the table says and stays beside a changed ``mm``.
-    ``limbus_mm`` is the arc from the limbus to the new attachment. ``steps`` explain ``table_mm`` from reading to rounding.
+    ``limbus_mm`` is the arc from the limbus to the new attachment. ``steps`` explain ``table_mm`` from reading to
+    rounding.
     """
 
     eye: Eye

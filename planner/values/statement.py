@@ -11,7 +11,7 @@ from planner.provenance import Provenance
 
 @dataclass(frozen=True, kw_only=True)
 class Statement:
-    """``code`` is stable and names the kind of sentence; ``text`` is the sentence; ``facts`` are its figures by name."""
+    """``code`` is stable and names the kind of sentence; ``text`` says it; ``facts`` are its figures by name."""
 
     code: str
     text: str

@@ -1,0 +1,40 @@
+"""The bodies of the record kinds."""
+
+from __future__ import annotations
+
+from types import MappingProxyType
+
+from planner.codec.faults import shorten
+from planner.codec.reading import read
+from planner.errors import Fault, Refused
+from planner.records.examination import Examination
+from planner.records.patient import Patient
+from planner.records.plan import Plan, Signature
+from planner.records.retraction import Retraction
+
+Body = Patient | Examination | Plan | Signature | Retraction
+
+KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
+    {
+        "patient": Patient,
+        "examination": Examination,
+        "plan": Plan,
+        "signature": Signature,
+        "retraction": Retraction,
+    }
+)
+
+
+def read_body(kind: object, body: object) -> Body:
+    """The body of a record of ``kind``; :class:`Refused` with ``unknown_kind`` or whatever :func:`read` finds."""
+    if not isinstance(kind, str) or kind not in KINDS:
+        raise Refused(
+            Fault(
+                code="unknown_kind",
+                text="There is no such kind of record.",
+                field="kind",
+                value=shorten(kind),
+                allowed=", ".join(KINDS),
+            )
+        )
+    return read(KINDS[kind], body)
