@@ -1,0 +1,28 @@
+/**
+ * What kept something from being saved: one entry for each fault, leading to its field. It takes the focus when it appears.
+ */
+import { html, useEffect, useRef } from '../../vendor/preact.js';
+
+/**
+ * @param {object} props
+ * @param {{code: string, text: string, field: string, value: string, allowed: string}[]} props.faults
+ * @param {string} [props.title]
+ */
+export function FaultList({ faults, title = 'Not saved yet. Nothing you entered is lost.' }) {
+  const box = useRef(null);
+  useEffect(() => {
+    if (faults.length > 0) box.current.focus();
+  }, [faults]);
+
+  if (faults.length === 0) return null;
+  return html`<div class="fault-list" role="alert" tabindex="-1" ref=${box}>
+    <p><strong>${title}</strong></p>
+    <ul>
+      ${faults.map(
+        (fault) => html`<li key=${`${fault.field} ${fault.code}`}>
+          ${fault.text}${fault.value && html` Given: ${fault.value}.`}${fault.allowed && html` Allowed: ${fault.allowed}.`}
+        </li>`,
+      )}
+    </ul>
+  </div>`;
+}

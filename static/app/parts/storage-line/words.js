@@ -1,0 +1,24 @@
+/** What the storage line says, decided from the state of sync alone. */
+import { agoWords, durationWords } from '../calendar/ago.js';
+
+/**
+ * @typedef {object} StorageWords
+ * @property {"attention" | "saved" | "sent"} mark
+ * @property {string} state the state in words with its count: what is announced when it changes
+ * @property {string} age how long the oldest has waited, or an empty text
+ * @property {string} heard the last word from the clinic
+ *
+ * @param {{waiting: number, attention: number, oldestWaitingAt: string | null, lastHeard: string | null}} sync
+ * @param {number} nowMs
+ * @returns {StorageWords}
+ */
+export function storageWords(sync, nowMs) {
+  const heard = sync.lastHeard ? `clinic heard ${agoWords(sync.lastHeard, nowMs)}` : 'clinic not heard yet';
+  const age = sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${durationWords(sync.oldestWaitingAt, nowMs)}` : '';
+  if (sync.attention > 0) {
+    const also = sync.waiting > 0 ? `, ${sync.waiting} saved on this phone` : '';
+    return { mark: 'attention', state: `Needs attention: ${sync.attention}${also}`, age, heard };
+  }
+  if (sync.waiting > 0) return { mark: 'saved', state: `Saved on this phone: ${sync.waiting} to send`, age, heard };
+  return { mark: 'sent', state: 'Sent', age, heard };
+}

@@ -1,0 +1,36 @@
+/**
+ * Every screen by its route; the named parts of the path are the screen's props. The first match counts. A screen's module is
+ * fetched when it is first opened (the service worker holds them all).
+ *
+ * `phase` is the session's phase in which a screen makes sense; the shell leads to the right one when it does not fit.
+ */
+
+/**
+ * @typedef {object} Screen
+ * @property {string} path pattern for `match` of the router
+ * @property {'signed-out' | 'choose-clinic' | 'no-secret' | 'locked' | 'open'} phase
+ * @property {() => Promise<{default: (props: any) => any}>} load
+ */
+
+/** @type {Screen[]} */
+export const screens = [
+  { path: '/sign-in', phase: 'signed-out', load: () => import('./sign-in/screen.js') },
+  { path: '/secret', phase: 'no-secret', load: () => import('./secret/screen.js') },
+  { path: '/unlock', phase: 'locked', load: () => import('./unlock/screen.js') },
+
+  { path: '/patients', phase: 'open', load: () => import('./patients/screen.js') },
+  { path: '/patients/new', phase: 'open', load: () => import('./patient-edit/screen.js') },
+  { path: '/patients/:patient', phase: 'open', load: () => import('./patient/screen.js') },
+  { path: '/patients/:patient/edit', phase: 'open', load: () => import('./patient-edit/screen.js') },
+
+  { path: '/patients/:patient/measure', phase: 'open', load: () => import('./measure/screen.js') },
+  { path: '/patients/:patient/measure/:examination', phase: 'open', load: () => import('./measure/screen.js') },
+  { path: '/patients/:patient/findings/:examination', phase: 'open', load: () => import('./findings/screen.js') },
+  { path: '/patients/:patient/options/:examination', phase: 'open', load: () => import('./options/screen.js') },
+  { path: '/patients/:patient/options/:examination/:option', phase: 'open', load: () => import('./options/screen.js') },
+  { path: '/patients/:patient/sign/:plan', phase: 'open', load: () => import('./sign/screen.js') },
+  { path: '/patients/:patient/card/:signature', phase: 'open', load: () => import('./card/screen.js') },
+
+  { path: '/status', phase: 'open', load: () => import('./status/screen.js') },
+  { path: '/settings', phase: 'open', load: () => import('./settings/screen.js') },
+];
