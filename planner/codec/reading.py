@@ -144,9 +144,8 @@ def _reader_of_class(cls: type) -> Reader:
 
     def read_class(value: object, path: str, faults: Faults) -> object:
         if not isinstance(value, dict):
-            faults.add(
-                "wrong_type", f"This is {json_type(value)}, not an object.", path, value, f"an object of {allowed}"
-            )
+            words = f"an object of {allowed}"
+            faults.add("wrong_type", f"This is {json_type(value)}, not an object.", path, value, words)
             return None
         before = faults.count
         prefix = f"{path}." if path else ""
@@ -154,21 +153,24 @@ def _reader_of_class(cls: type) -> Reader:
             text = "This version of the program does not know this form of the record."
             faults.add("unsupported_schema", text, f"{prefix}schema", value["schema"], str(schema))
             return None
-        for key in value.keys() - members.keys():
+        for key in [key for key in value if key not in members]:
             faults.add("unknown_field", "There is no such field.", f"{prefix}{spell(key)}", value[key], allowed)
-        for name in required:
-            if name not in value:
-                faults.add("missing", "This field is missing.", f"{prefix}{name}")
+        for name in [name for name in required if name not in value]:
+            faults.add("missing", "This field is missing.", f"{prefix}{name}")
         given = {name: readers[name](value[name], f"{prefix}{name}", faults) for name in members if name in value}
         if faults.count > before:
             return None
         built = cls(**given)
-        for rule in rules:
-            if all(getattr(built, name) is None for name in rule.fields):
-                faults.add("missing", f"This needs {rule.words}.", path, allowed=rule.words)
+        _note_broken_rules(built, rules, path, faults)
         return built
 
     return read_class
+
+
+def _note_broken_rules(built: object, rules: tuple[AnyOf, ...], path: str, faults: Faults) -> None:
+    for rule in rules:
+        if all(getattr(built, name) is None for name in rule.fields):
+            faults.add("missing", f"This needs {rule.words}.", path, allowed=rule.words)
 
 
 def _is_schema(given: object, known: object) -> bool:
