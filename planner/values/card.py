@@ -29,7 +29,10 @@ class CardLine:
 
 @dataclass(frozen=True, kw_only=True)
 class Card:
-    """A signed plan as one page. ``eyes_words`` names the eye or eyes to be operated, for example ``BOTH EYES``."""
+    """A signed plan as one page. ``eyes_words`` names the eye or eyes to be operated, for example ``BOTH EYES``.
+
+    ``distances_words`` says what ``limbus_mm`` and ``insertion_mm`` are measured between, and whose figures they are.
+    """
 
     full_name: str
     born_on: str
@@ -45,6 +48,7 @@ class Card:
     plan_note: str
     table: TableStamp
     engine_version: str
+    distances_words: str
     examined_on: str
     signer_name: str
     signed_at: str

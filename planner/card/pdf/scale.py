@@ -1,0 +1,43 @@
+"""The page and its steps of size: the first that lets everything fit on one page is taken."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+PAGE_WIDTH, PAGE_HEIGHT = 595.28, 841.89
+"""A4 in points."""
+
+MARGIN = 40.0
+"""14 mm: what any office printer can reach."""
+
+LEFT = MARGIN
+ACROSS = PAGE_WIDTH - 2 * MARGIN
+DEEP = PAGE_HEIGHT - 2 * MARGIN
+
+
+@dataclass(frozen=True, kw_only=True)
+class Scale:
+    """How large things are.
+
+    ``lead`` multiplies the sizes of what is read from afar: eye, muscle, operation, millimetres. ``prose`` is the size
+    of running text in points. Where ``sources`` are left out, a statement keeps its mark and the screen has the source.
+    """
+
+    lead: float
+    prose: float
+    gap: float
+    sources: bool
+
+
+SCALES = (
+    Scale(lead=1.2, prose=10.5, gap=18, sources=True),
+    Scale(lead=1.1, prose=10, gap=16, sources=True),
+    Scale(lead=1.0, prose=9.5, gap=14, sources=True),
+    Scale(lead=0.92, prose=9, gap=12, sources=True),
+    Scale(lead=0.85, prose=9, gap=10, sources=False),
+    Scale(lead=0.78, prose=8.5, gap=9, sources=False),
+    Scale(lead=0.72, prose=8, gap=8, sources=False),
+    Scale(lead=0.66, prose=7.5, gap=6, sources=False),
+    Scale(lead=0.6, prose=7, gap=5, sources=False),
+)
+"""From roomy to tight. The last is the smallest that can still be read: prose of 7 points, eye words of 18."""
