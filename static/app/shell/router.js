@@ -64,10 +64,19 @@ export function match(pattern, path) {
   for (const [index, step] of wanted.entries()) {
     if (step.startsWith(':')) {
       if (!given[index]) return null;
-      parts[step.slice(1)] = decodeURIComponent(given[index]);
+      parts[step.slice(1)] = decoded(given[index]);
     } else if (step !== given[index]) return null;
   }
   return parts;
+}
+
+/** @param {string} text  as a person may have typed it into the address bar */
+function decoded(text) {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
 }
 
 function arrive() {

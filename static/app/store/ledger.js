@@ -1,0 +1,256 @@
+/**
+ * One person's records in one clinic, on this phone: locked, or open with everything in memory.
+ *
+ * The database holds sealed rows; `records` and `outbox` show what is in it. Other tabs of the same ledger are told of each
+ * change by ids and read the rows themselves.
+ */
+import { Fault } from '../fault.js';
+import { observable } from '../observable.js';
+import { database } from './db.js';
+import { draftBook } from './drafts.js';
+import { envelope } from './envelope.js';
+import { exchange, newEntry } from './exchange.js';
+import { keeper } from './keeper.js';
+import { fromRows, toRow } from './rows.js';
+import { LEDGER_STEPS } from './schema.js';
+import { unseal } from './vault.js';
+
+/** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
+/** @typedef {import('./outbox.js').Entry} Entry */
+/** @typedef {import('./vault.js').Keys} Keys */
+/** @typedef {ReturnType<typeof openLedger>} Ledger */
+/** @typedef {{patient?: string, supersedes?: string[], body: unknown, draft?: string}} Saving */
+
+/**
+ * @param {object} who
+ * @param {string} who.author  user name
+ * @param {string} who.clinic  id
+ * @param {string} who.device  id
+ * @param {object} [options]
+ * @param {(notice: import('./db.js').Notice) => void} [options.notify]
+ * @param {(error: any) => void} [options.onProblem]  a write in the background failed
+ * @param {number} [options.rounds]  of the key derivation
+ * @param {() => number} [options.now]
+ * @param {string} [options.place]  keeps two phones apart in one process
+ */
+export function openLedger({ author, clinic, device }, { notify, onProblem, rounds, now, place = '' } = {}) {
+  const db = database(ledgerName(author, clinic, place), LEDGER_STEPS, { notify });
+  const channel = new BroadcastChannel(db.name);
+  /** @type {Keys | null} */
+  let keys = null;
+  /** @type {Map<string, LedgerRecord>} */
+  const byId = new Map();
+  let reading = 0;
+
+  /** @type {import('../observable.js').Observable<readonly LedgerRecord[]>} */
+  const records = observable(/** @type {readonly LedgerRecord[]} */ ([]));
+  /** @type {import('../observable.js').Observable<readonly Entry[]>} */
+  const outbox = observable(/** @type {readonly Entry[]} */ ([]));
+  /** @type {import('../observable.js').Observable<readonly string[]>} */
+  const broken = observable(/** @type {readonly string[]} */ ([]));
+
+  const drafts = draftBook(db, { onProblem });
+  const rows = exchange(db, opened, device);
+  const find = (/** @type {string} */ id) => byId.get(id);
+
+  function opened() {
+    if (!keys) throw new Fault('locked', 'Unlock first.');
+    return keys;
+  }
+
+  /** @param {Keys} open */
+  async function enter(open) {
+    await drafts.open(open);
+    keys = open;
+    await readAll();
+    await readOutbox();
+  }
+
+  async function readAll() {
+    const all = await db.run(['records'], 'readonly', tx => tx.objectStore('records').getAll());
+    const found = await fromRows(opened(), all);
+    byId.clear();
+    show(found.opened);
+    broken.set(found.broken);
+  }
+
+  /** @param {LedgerRecord[]} changed */
+  function show(changed) {
+    if (!keys) return;
+    for (const record of changed) byId.set(record.id, record);
+    records.set([...byId.values()]);
+  }
+
+  async function readOutbox() {
+    const turn = ++reading;
+    const rows = await db.run(['outbox'], 'readonly', tx => tx.objectStore('outbox').index('sequence').getAll());
+    const entries = await Promise.all(rows.map(toEntry));
+    // Of readings under way together, the one that began last saw the latest state.
+    if (turn === reading) outbox.set(entries);
+  }
+
+  /**
+   * @param {any} row
+   * @returns {Promise<Entry>}
+   */
+  async function toEntry({ id, sequence, state, since, iv, sealed }) {
+    const reason = keys && sealed ? await unseal(keys, `reason:${id}`, { iv, sealed }) : {};
+    return { id, sequence, state, since, code: reason.code ?? '', text: reason.text ?? '', field: reason.field ?? '' };
+  }
+
+  /** @param {string[] | 'all'} ids */
+  const tellOthers = ids => channel.postMessage(ids);
+
+  channel.onmessage = async ({ data: ids }) => {
+    try {
+      if (ids === 'all' && keys) await readAll();
+      if (Array.isArray(ids) && ids.length && keys) {
+        const fresh = await db.run(['records'], 'readonly', tx =>
+          Promise.all(ids.map(id => tx.objectStore('records').get(id))));
+        show((await fromRows(opened(), fresh.filter(Boolean))).opened);
+      }
+      await readOutbox();
+    } catch (error) {
+      onProblem?.(error);
+    }
+  };
+
+  return {
+    name: db.name,
+    author,
+    clinic,
+    device,
+    records,
+    outbox,
+    /** Ids of rows that were altered or damaged and cannot be read. */
+    broken,
+    drafts,
+    find,
+    ...keeperOf(),
+
+    isOpen: () => keys !== null,
+
+    /** Reads the states of the outbox, which are in clear, before anything is unlocked. */
+    readOutbox,
+
+    /**
+     * Resolves when the record, and its entry in the outbox, are stored.
+     *
+     * @param {string} kind
+     * @param {Saving} saving
+     * @returns {Promise<LedgerRecord>}
+     * @throws {Fault} locked, storage_full, storage_timeout, ...
+     */
+    async save(kind, { patient, supersedes, body, draft }) {
+      const record = await envelope({ kind, patient, supersedes, body, from: { clinic, author, device } });
+      const row = await toRow(opened(), record);
+      const taken = draft === undefined ? null : await drafts.take(draft);
+      try {
+        await db.run(['records', 'outbox', 'drafts'], 'readwrite', async tx => {
+          await tx.objectStore('records').put(row);
+          const entries = tx.objectStore('outbox');
+          await entries.put(await newEntry(entries, record.id, record.recorded_at));
+          if (taken) await tx.objectStore('drafts').delete(taken.key);
+        }, { strict: true });
+      } catch (error) {
+        if (draft !== undefined && taken?.value !== undefined) drafts.keep(draft, taken.value);
+        throw error;
+      }
+      const stored = Object.freeze({ ...record, position: null, received_at: null });
+      show([stored]);
+      await readOutbox();
+      tellOthers([record.id]);
+      return stored;
+    },
+
+    place: rows.place,
+    heard: rows.heard,
+    startStaging: rows.startStaging,
+    stage: rows.stage,
+
+    /** @param {string} id */
+    async retry(id) {
+      await rows.retry(id);
+      await readOutbox();
+      tellOthers([]);
+    },
+
+    /** @param {import('./outbox.js').Verdict[]} verdicts */
+    async settle(verdicts) {
+      await rows.settle(verdicts);
+      const sent = verdicts.filter(({ to, id }) => to === 'sent' && byId.has(id));
+      show(sent.map(({ id, answer }) => Object.freeze({
+        .../** @type {LedgerRecord} */ (byId.get(id)),
+        position: answer?.position ?? null,
+        received_at: answer?.received_at ?? null,
+      })));
+      await readOutbox();
+      tellOthers(sent.map(({ id }) => id));
+    },
+
+    /**
+     * @param {LedgerRecord[]} page
+     * @param {string} cursor
+     * @param {boolean} more
+     */
+    async takeIn(page, cursor, more) {
+      const taken = await rows.takeIn(page, cursor, more, find);
+      if (!taken.size) return;
+      show(page.filter(record => taken.has(record.id)).map(record => Object.freeze(record)));
+      await readOutbox();
+      tellOthers([...taken]);
+    },
+
+    async swap() {
+      await rows.swap(find);
+      await readAll();
+      await readOutbox();
+      tellOthers('all');
+    },
+
+    async lock() {
+      await drafts.close();
+      keys = null;
+      byId.clear();
+      records.set([]);
+      await readOutbox();
+    },
+
+    /** Lets go of the database; what is in it stays. */
+    close() {
+      channel.close();
+      db.close();
+    },
+
+    /** Removes the database with all that is in it. Whoever calls this has made sure that nothing unsent is lost. */
+    async erase() {
+      channel.close();
+      await db.erase();
+    },
+
+    /** Tries the connection, which phones lose while the app is in the background. */
+    check: () => db.run(['meta'], 'readonly', tx => tx.objectStore('meta').count()),
+  };
+
+  function keeperOf() {
+    const door = keeper(db, { rounds, now });
+    return {
+      hasSecret: door.hasSecret,
+      waitUntil: door.waitUntil,
+      changeSecret: door.changeSecret,
+      /** @param {string} secret */
+      setSecret: async secret => enter(await door.setSecret(secret)),
+      /** @param {string} secret */
+      unlock: async secret => enter(await door.unlock(secret)),
+    };
+  }
+}
+
+/**
+ * @param {string} author
+ * @param {string} clinic
+ * @param {string} place
+ */
+function ledgerName(author, clinic, place) {
+  return `ledger${place}/${clinic}/${author}`;
+}

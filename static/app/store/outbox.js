@@ -1,0 +1,114 @@
+/**
+ * What has not reached the clinic. Pure decisions; the rows are kept by `exchange.js`.
+ *
+ * Each saved record has an entry until the clinic has it:
+ *
+ *     waiting     to be sent, in the order of saving
+ *     attention   refused for good: kept with its reason until a person deals with it
+ *     (no entry)  sent and accepted
+ *
+ * Order is kept per patient. A record behind one that needs attention waits only if it mentions that one (as its patient,
+ * in `supersedes` or in its body); other patients are never held up.
+ */
+
+/** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
+/** @typedef {'waiting' | 'attention'} State */
+/**
+ * @typedef {object} Entry
+ * @property {string} id  of the record
+ * @property {number} sequence  order of saving on this phone
+ * @property {State} state
+ * @property {string} since  ISO time of the save
+ * @property {string} code  why it needs attention; empty while it waits
+ * @property {string} text
+ * @property {string} field
+ */
+/**
+ * @typedef {object} Answer  the clinic's word on one record
+ * @property {string} id
+ * @property {'accepted' | 'duplicate' | 'rejected'} status
+ * @property {number | null} [position]
+ * @property {string | null} [received_at]
+ * @property {string | null} [code]
+ * @property {string | null} [text]
+ * @property {string | null} [field]
+ * @property {boolean | null} [retryable]
+ */
+/** @typedef {{id: string, to: 'sent' | 'waiting' | 'attention', answer: Answer | null}} Verdict */
+
+const MOST_RECORDS = 200;
+const MOST_LETTERS = 1_000_000;
+
+/**
+ * @param {Entry[]} entries
+ * @param {(id: string) => LedgerRecord | undefined} find
+ * @param {{held?: Set<string>, most?: number}} [limits]  `held`: patients whose turn has to wait for the next round
+ * @returns {LedgerRecord[]}  the next to send, in order
+ */
+export function nextBatch(entries, find, { held = new Set(), most = MOST_RECORDS } = {}) {
+  const refused = entries.filter(entry => entry.state === 'attention').map(entry => entry.id);
+  const blocked = new Set(refused);
+  /** @type {LedgerRecord[]} */
+  const batch = [];
+  let letters = 0;
+  for (const entry of [...entries].sort((a, b) => a.sequence - b.sequence)) {
+    const record = entry.state === 'waiting' ? find(entry.id) : undefined;
+    if (!record || held.has(record.patient)) continue;
+    if (mentionsAny(record, blocked)) {
+      blocked.add(record.id);
+      continue;
+    }
+    letters += JSON.stringify(record).length;
+    if (batch.length && (batch.length >= most || letters > MOST_LETTERS)) break;
+    batch.push(record);
+  }
+  return batch;
+}
+
+/**
+ * What becomes of each record of a batch, in its order. A record that the answer leaves out stays waiting, and so does one
+ * that is refused only because something it mentions has not got through.
+ *
+ * @param {LedgerRecord[]} batch
+ * @param {Answer[]} answers
+ * @returns {Verdict[]}
+ */
+export function verdicts(batch, answers) {
+  const byId = new Map(answers.map(answer => [answer.id, answer]));
+  /** @type {Set<string>} */
+  const notThrough = new Set();
+  return batch.map(record => {
+    const answer = byId.get(record.id) ?? null;
+    const to = destination(answer, mentionsAny(record, notThrough));
+    if (to !== 'sent') notThrough.add(record.id);
+    return { id: record.id, to, answer };
+  });
+}
+
+/**
+ * @param {LedgerRecord} record
+ * @param {Set<string>} ids
+ */
+export function mentionsAny(record, ids) {
+  if (!ids.size) return false;
+  const { id: _own, ...rest } = record;
+  const text = JSON.stringify(record.patient === record.id ? { ...rest, patient: '' } : rest);
+  return [...ids].some(id => text.includes(id));
+}
+
+/**
+ * @param {Answer | null} answer
+ * @param {boolean} behind
+ * @returns {Verdict['to']}
+ */
+function destination(answer, behind) {
+  switch (answer?.status) {
+    case 'accepted':
+    case 'duplicate':
+      return 'sent';
+    case 'rejected':
+      return answer.retryable || behind ? 'waiting' : 'attention';
+    default:
+      return 'waiting';
+  }
+}

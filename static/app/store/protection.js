@@ -1,0 +1,59 @@
+/**
+ * What the browser promises about keeping what is stored here.
+ *
+ * `storageState`: `asked` (ISO time, or null before the first save), `persisted`, `usage` and `quota` in bytes (null where the
+ * browser does not say), `problem` (null or the last storage fault, `{code, text}`), `cleared` (the browser emptied the storage:
+ * the clinic still knows this browser, the phone knows nothing).
+ */
+import { observable } from '../observable.js';
+
+/** @typedef {{code: string, text: string}} Problem */
+/**
+ * @typedef {object} StorageState
+ * @property {string | null} asked
+ * @property {boolean} persisted
+ * @property {number | null} usage
+ * @property {number | null} quota
+ * @property {Problem | null} problem
+ * @property {boolean} cleared
+ */
+
+/** @type {import('../observable.js').Observable<StorageState>} */
+export const storageState = observable(
+  /** @type {StorageState} */ ({ asked: null, persisted: false, usage: null, quota: null, problem: null, cleared: false }),
+);
+
+/** @param {Partial<StorageState>} change */
+export function noteStorage(change) {
+  storageState.set({ ...storageState.get(), ...change });
+}
+
+/** @param {import('./device.js').Device} device */
+export async function recallProtection(device) {
+  const kept = await device.get('protection');
+  if (kept) noteStorage(kept);
+  // The person may have installed the app since, which changes the answer.
+  const persisted = await navigator.storage?.persisted?.();
+  if (persisted !== undefined) noteStorage({ persisted });
+  await measureStorage();
+}
+
+/**
+ * Asks the browser, once, to keep the data: after a first real save, when a person can see why.
+ *
+ * @param {import('./device.js').Device} device
+ */
+export async function askProtection(device) {
+  if (storageState.get().asked) return;
+  const asked = new Date().toISOString();
+  noteStorage({ asked });
+  const persisted = (await navigator.storage?.persist?.()) ?? false;
+  noteStorage({ persisted });
+  await device.set('protection', { asked, persisted });
+  await measureStorage();
+}
+
+export async function measureStorage() {
+  const estimate = await navigator.storage?.estimate?.();
+  noteStorage({ usage: estimate?.usage ?? null, quota: estimate?.quota ?? null });
+}

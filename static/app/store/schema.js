@@ -1,0 +1,32 @@
+/**
+ * The stores of the two databases, version by version. A released step is never edited: a change is a new step.
+ *
+ * The ledger, one database per user and clinic. In clear: record ids, feed positions, times of arrival and the states of the
+ * outbox. Everything else of a record, a draft or a reason is sealed (`vault.js`).
+ *
+ *     meta      key -> lock, attempts, cursor, staging, complete, lastHeard
+ *     records   {id, position, receivedAt, iv, sealed}
+ *     staging   the same, while a new feed is fetched
+ *     outbox    {id, sequence, state, since, iv, sealed}
+ *     drafts    {name, iv, sealed}; the name is a keyed hash
+ *
+ * The device: facts about this phone and who uses it (`device.js`); nothing of a patient.
+ */
+
+/** @type {import('./db.js').Step[]} */
+export const LEDGER_STEPS = [
+  db => {
+    db.createObjectStore('meta');
+    db.createObjectStore('records', { keyPath: 'id' });
+    db.createObjectStore('staging', { keyPath: 'id' });
+    db.createObjectStore('outbox', { keyPath: 'id' }).createIndex('sequence', 'sequence');
+    db.createObjectStore('drafts', { keyPath: 'name' });
+  },
+];
+
+/** @type {import('./db.js').Step[]} */
+export const DEVICE_STEPS = [
+  db => {
+    db.createObjectStore('facts');
+  },
+];
