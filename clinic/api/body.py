@@ -1,0 +1,37 @@
+"""Request bodies: UTF-8 JSON, strictly."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from typing import IO, Any, NoReturn
+
+from rest_framework.parsers import BaseParser
+
+from clinic.api.refusals import Refusal
+from clinic.errors.shape import Error
+
+
+class JSONBody(BaseParser):
+    """Reads one JSON object; NaN, too many digits and bottomless nesting are refused like any other noise."""
+
+    media_type = "application/json"
+
+    def parse(
+        self,
+        stream: IO[Any],
+        media_type: str | None = None,  # noqa: ARG002
+        parser_context: Mapping[str, Any] | None = None,  # noqa: ARG002
+    ) -> dict[str, object]:
+        """The object, or 400 ``bad_json``."""
+        try:
+            value = json.loads(stream.read().decode(), parse_constant=_refuse)
+        except (ValueError, RecursionError) as error:
+            raise Refusal(400, Error(code="bad_json", text="The body is not JSON.", allowed="UTF-8 JSON")) from error
+        if not isinstance(value, dict):
+            raise Refusal(400, Error(code="bad_json", text="The body is not a JSON object.", allowed="an object"))
+        return value
+
+
+def _refuse(name: str) -> NoReturn:
+    raise ValueError(name)

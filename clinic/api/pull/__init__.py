@@ -1,0 +1,1 @@
+"""Records on their way out: ``GET /api/v1/clinics/{clinic}/pull``."""

@@ -1,0 +1,1 @@
+"""Records on their way in: ``POST /api/v1/clinics/{clinic}/push``."""

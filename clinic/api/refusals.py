@@ -1,0 +1,44 @@
+"""The API's own refusals: HTTP status and :class:`clinic.errors.shape.Error` in one exception."""
+
+from __future__ import annotations
+
+from clinic.errors.shape import Error
+
+
+class Refusal(Exception):
+    """Answered by :mod:`clinic.api.error_handler` with ``status`` and ``errors``."""
+
+    def __init__(self, status: int, *errors: Error) -> None:
+        super().__init__(status, *errors)
+        self.status = status
+        self.errors = errors
+
+
+class ClinicUnknown(Refusal):
+    """The clinic does not exist for this account; whether it exists for another is not told."""
+
+    def __init__(self) -> None:
+        super().__init__(404, Error(code="clinic_unknown", text="This account belongs to no such clinic."))
+
+
+class DeviceUnknown(Refusal):
+    """The account never signed in from this device."""
+
+    def __init__(self) -> None:
+        super().__init__(
+            403, Error(code="device_unknown", text="This device is not registered. Sign in on it once.", field="device")
+        )
+
+
+class DeviceRevoked(Refusal):
+    """The device gets no more records; what it holds it may still send."""
+
+    def __init__(self) -> None:
+        super().__init__(403, Error(code="device_revoked", text="This device was revoked.", field="device"))
+
+
+class Unavailable(Refusal):
+    """The database does not answer."""
+
+    def __init__(self) -> None:
+        super().__init__(503, Error(code="unavailable", text="The server cannot reach its database. Try again later."))

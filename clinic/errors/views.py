@@ -1,0 +1,32 @@
+"""What Django calls when no view of the API answers."""
+
+from __future__ import annotations
+
+from django.http import HttpRequest, JsonResponse
+
+from clinic.errors.shape import Error, answer
+
+
+def bad_request(_request: HttpRequest, _exception: Exception) -> JsonResponse:
+    """400."""
+    return answer(400, Error(code="bad_request", text="The request cannot be understood."))
+
+
+def forbidden(_request: HttpRequest, _exception: Exception) -> JsonResponse:
+    """403."""
+    return answer(403, Error(code="forbidden", text="This account may not do that."))
+
+
+def not_found(_request: HttpRequest, _exception: Exception) -> JsonResponse:
+    """404."""
+    return answer(404, Error(code="not_found", text="There is nothing at this address."))
+
+
+def server_fault(_request: HttpRequest) -> JsonResponse:
+    """500."""
+    return answer(500, Error(code="server_fault", text="The server failed. Nothing was lost; try again later."))
+
+
+def csrf_failed(_request: HttpRequest, reason: str = "") -> JsonResponse:  # noqa: ARG001 - Django passes it by name
+    """403 for a write without the token."""
+    return answer(403, Error(code="csrf_failed", text="The page is out of date. Fetch the session and try again."))

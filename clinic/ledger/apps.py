@@ -1,0 +1,10 @@
+"""The app's name and label."""
+
+from django.apps import AppConfig
+
+
+class LedgerConfig(AppConfig):
+    """``clinic.ledger``."""
+
+    name = "clinic.ledger"
+    label = "ledger"

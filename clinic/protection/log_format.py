@@ -1,0 +1,27 @@
+"""Log lines without patient data.
+
+An exception's message may quote a value (a database error quotes the whole failing row), so of an exception only the
+type and the places in the code are written. Paths carry ids alone, by the design of the API.
+"""
+
+from __future__ import annotations
+
+import logging
+import traceback
+from types import TracebackType
+
+
+class WithoutData(logging.Formatter):
+    """Time, level, logger, message; exceptions as type and places."""
+
+    def __init__(self) -> None:
+        super().__init__("%(asctime)s %(levelname)s %(name)s %(message)s")
+
+    def formatException(  # noqa: N802 - the name that logging calls
+        self, ei: tuple[type[BaseException], BaseException, TracebackType | None] | tuple[None, None, None]
+    ) -> str:
+        """``TypeError at clinic/sync/push.py:40 in push < ...``, innermost first."""
+        if ei[0] is None:
+            return ""
+        frames = reversed(traceback.extract_tb(ei[2]))
+        return f"{ei[0].__name__} at " + " < ".join(f"{f.filename}:{f.lineno} in {f.name}" for f in frames)

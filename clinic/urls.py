@@ -1,0 +1,15 @@
+"""Where requests go: the API, the health answer, and everything else to the app's shell."""
+
+from django.urls import include, path
+
+from clinic.api.health.views import HealthView
+
+urlpatterns = [
+    path("health", HealthView.as_view()),
+    path("api/v1/", include("clinic.api.urls")),
+]
+
+handler400 = "clinic.errors.views.bad_request"
+handler403 = "clinic.errors.views.forbidden"
+handler404 = "clinic.errors.views.not_found"
+handler500 = "clinic.errors.views.server_fault"
