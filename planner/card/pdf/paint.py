@@ -26,7 +26,7 @@ def paint(marks: tuple[Mark, ...], *, title: str) -> bytes:
         pageCompression=0,
         invariant=1,
         lang="en-GB",
-        initialFontName=Face.REGULAR.value,  # type: ignore[arg-type] -- the stub takes the name for a size
+        initialFontName=Face.REGULAR.value,  # type: ignore[arg-type]  # the stub takes it for a size
     )
     canvas.setTitle(title)
     canvas.setAuthor("Primary Position")
