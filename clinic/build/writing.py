@@ -1,0 +1,47 @@
+"""Whole or not at all: files and folders appear under their name only when they are finished."""
+
+from __future__ import annotations
+
+import os
+import shutil
+from contextlib import contextmanager
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from pathlib import Path
+
+UNFINISHED = ".unfinished-"
+
+
+def write_whole(path: Path, content: bytes) -> None:
+    """Write a file; a reader sees the old content or the new, never a part."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    unfinished = path.with_name(f"{UNFINISHED}{os.getpid()}-{path.name}")
+    unfinished.write_bytes(content)
+    unfinished.replace(path)
+
+
+@contextmanager
+def whole_folder(path: Path) -> Iterator[Path]:
+    """A new folder to fill; it gets its name when the block ends well, and vanishes when it does not."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    unfinished = path.with_name(f"{UNFINISHED}{os.getpid()}-{path.name}")
+    shutil.rmtree(unfinished, ignore_errors=True)
+    unfinished.mkdir()
+    try:
+        yield unfinished
+        if path.exists():
+            shutil.rmtree(path)
+        unfinished.rename(path)
+    finally:
+        shutil.rmtree(unfinished, ignore_errors=True)
+
+
+def clear_unfinished(folder: Path) -> None:
+    """Remove what a builder that died has left, anywhere below ``folder``; call it with the lock held."""
+    for path in list(folder.rglob(f"{UNFINISHED}*")):
+        if path.is_dir():
+            shutil.rmtree(path, ignore_errors=True)
+        else:
+            path.unlink(missing_ok=True)
