@@ -12,6 +12,7 @@ class Mark(StrEnum):
     PUBLISHED = "published"
     FROM_MEMORY = "from memory, verify"
     COMPUTED = "computed"
+    MEASURED = "measured"
     COMMON_PRACTICE = "common practice"
     HOUSE_RULE = "house rule"
 
