@@ -1,25 +1,30 @@
 /**
  * What was typed and not yet saved: sealed, written at most 300 ms after a change and at once when the page is hidden.
  *
- * Opened drafts are held in memory, so `get` answers at once. A write that fails stays due and is tried again with the next.
+ * Opened drafts are held in memory, so `get` answers at once. A row that could not be written is kept sealed, in memory and
+ * in the stash of this tab, and is written with the next.
  */
+import { stash } from './stash.js';
 import { blindName, seal, unseal } from './vault.js';
 
 /** @typedef {import('./vault.js').Keys} Keys */
+/** @typedef {import('./stash.js').DraftRow} DraftRow */
 
 const WRITE_MS = 300;
 
 /**
  * @param {import('./db.js').Database} db
- * @param {{onProblem?: (error: any) => void}} [options]
+ * @param {{onProblem?: (error: any) => void, kept?: ReturnType<typeof stash>}} [options]
  */
-export function draftBook(db, { onProblem = () => {} } = {}) {
+export function draftBook(db, { onProblem = () => {}, kept = stash(db.name) } = {}) {
   /** @type {Keys | null} */
   let keys = null;
   /** @type {Map<string, unknown>} */
   let values = new Map();
-  /** @type {Set<string>} */
+  /** Names that changed and are not sealed yet. @type {Set<string>} */
   const due = new Set();
+  /** Sealed rows that are not written yet, by key. @type {Map<string, DraftRow>} */
+  const unwritten = new Map(kept.recall().map(row => [row.name, row]));
   /** @type {ReturnType<typeof setTimeout> | null} */
   let timer = null;
   /** @type {Promise<void>} */
@@ -35,24 +40,33 @@ export function draftBook(db, { onProblem = () => {} } = {}) {
   }
 
   async function write() {
-    const names = [...due];
-    if (!names.length || !keys) return;
-    due.clear();
-    const open = keys;
+    if (keys) await sealDue(keys);
+    const rows = [...unwritten.values()];
+    if (!rows.length) return;
     try {
-      const rows = await Promise.all(names.map(async name => {
-        const blind = await blindName(open, name);
-        if (!values.has(name)) return { name: blind, gone: true };
-        return { name: blind, ...(await seal(open, `draft:${blind}`, { name, value: values.get(name) })) };
-      }));
       await db.run(['drafts'], 'readwrite', tx => {
         const store = tx.objectStore('drafts');
-        return Promise.all(rows.map(row => ('gone' in row ? store.delete(row.name) : store.put(row))));
+        return Promise.all(rows.map(row => (row.gone ? store.delete(row.name) : store.put(row))));
       });
+      unwritten.clear();
     } catch (error) {
-      names.forEach(name => due.add(name));
       onProblem(error);
       throw error;
+    } finally {
+      kept.keep([...unwritten.values()]);
+    }
+  }
+
+  /** @param {Keys} open */
+  async function sealDue(open) {
+    const names = [...due];
+    due.clear();
+    for (const name of names) {
+      const blind = await blindName(open, name);
+      const row = values.has(name)
+        ? { name: blind, ...(await seal(open, `draft:${blind}`, { name, value: values.get(name) })) }
+        : { name: blind, gone: /** @type {const} */ (true) };
+      unwritten.set(blind, row);
     }
   }
 
@@ -102,22 +116,31 @@ export function draftBook(db, { onProblem = () => {} } = {}) {
       const value = values.get(name);
       values.delete(name);
       due.delete(name);
+      unwritten.delete(key);
       return { key, value };
     },
 
     /** @param {Keys} opened */
     async open(opened) {
-      const rows = await db.run(['drafts'], 'readonly', tx => tx.objectStore('drafts').getAll());
-      const drafts = await Promise.all(rows.map(row => unseal(opened, `draft:${row.name}`, row).catch(() => null)));
+      await flush().catch(() => {});
+      const stored = await db.run(['drafts'], 'readonly', tx => tx.objectStore('drafts').getAll());
+      const rows = new Map([...stored.map(row => /** @type {const} */ ([row.name, row])), ...unwritten]);
       keys = opened;
-      values = new Map(drafts.filter(Boolean).map(({ name, value }) => [name, value]));
+      values = new Map();
+      for (const row of rows.values()) {
+        const draft = row.gone ? null : await unseal(opened, `draft:${row.name}`, row).catch(() => null);
+        if (draft) values.set(draft.name, draft.value);
+      }
     },
 
-    /** Forgets what is in memory, after storing what is due. */
+    /** Forgets what is in memory, after storing what is due. What cannot be stored stays, sealed. */
     async close() {
-      await flush();
+      await flush().catch(() => {});
       keys = null;
       values = new Map();
     },
+
+    /** How many are stored; counted without opening any. */
+    count: () => db.run(['drafts'], 'readonly', tx => tx.objectStore('drafts').count()),
   };
 }

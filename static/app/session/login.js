@@ -1,0 +1,223 @@
+/** The session's moves, over a device, a server and a store; `session.js` has the real ones. */
+import { Fault } from '../fault.js';
+import { observable } from '../observable.js';
+import { noteStorage } from '../store/protection.js';
+
+/** @typedef {import('../store/device.js').User} User */
+/** @typedef {import('../store/device.js').Clinic} Clinic */
+/** @typedef {import('../store/ledger.js').Ledger} Ledger */
+/**
+ * @typedef {object} Session
+ * @property {'starting' | 'signed-out' | 'choose-clinic' | 'no-secret' | 'locked' | 'open'} phase
+ * @property {'unknown' | 'signed-in' | 'expired'} login
+ * @property {User | null} user
+ * @property {Clinic | null} clinic
+ * @property {Clinic[]} clinics
+ * @property {number} waitUntil
+ */
+/**
+ * @typedef {object} StoreDoor
+ * @property {import('../observable.js').Observable<Ledger | null>} ledger
+ * @property {(who: {author: string, clinic: string, device: string}) => Promise<Ledger>} openStore
+ * @property {() => void} closeStore
+ */
+
+/** @type {Session} */
+const NOBODY = { phase: 'signed-out', login: 'unknown', user: null, clinic: null, clinics: [], waitUntil: 0 };
+
+/**
+ * @param {object} parts
+ * @param {import('../store/device.js').Device} parts.device
+ * @param {import('./server.js').Server} parts.server
+ * @param {StoreDoor} parts.store
+ */
+export function makeSession({ device, server, store }) {
+  /** @type {import('../observable.js').Observable<Session>} */
+  const session = observable(/** @type {Session} */ ({ ...NOBODY, phase: 'starting' }));
+  const tabs = new BroadcastChannel('session');
+  /** @type {() => Promise<unknown>} */
+  let send = async () => {};
+
+  const change = (/** @type {Partial<Session>} */ part) => session.set({ ...session.get(), ...part });
+
+  function opened() {
+    const ledger = store.ledger.get();
+    if (!ledger) throw new Fault('signed_out', 'Sign in first.');
+    return ledger;
+  }
+
+  async function open() {
+    const isNew = !(await device.get('device'));
+    const account = await device.get('account');
+    if (account) return enter(account.user, account.clinic);
+    session.set(NOBODY);
+    // A browser that the server knows, on a phone that knows nothing: the storage was cleared, by the browser or by hand.
+    const hello = await server.greet().catch(() => null);
+    if (hello?.user && (await device.get('signOutDue'))) await finishSignOut();
+    else if (hello?.user && isNew) noteStorage({ cleared: true });
+  }
+
+  /**
+   * @param {User} user
+   * @param {Clinic} clinic
+   */
+  async function enter(user, clinic) {
+    const { id } = await device.identity();
+    const ledger = await store.openStore({ author: user.username, clinic: clinic.id, device: id });
+    await device.set('account', { user, clinic });
+    const phase = (await ledger.hasSecret()) ? 'locked' : 'no-secret';
+    change({ phase, user, clinic, clinics: [], waitUntil: await ledger.waitUntil() });
+  }
+
+  /** @param {{username: string, password: string}} who */
+  async function signIn({ username, password }) {
+    const hello = await server.signIn({ username, password, device: await device.identity() });
+    await device.set('signOutDue', false);
+    noteStorage({ cleared: false });
+    const user = /** @type {User} */ (hello.user);
+    const { user: before, clinic: beforeAt } = session.get();
+    const stillIn = before?.username === user.username && hello.clinics.find(({ id }) => id === beforeAt?.id);
+    if (stillIn) {
+      await device.set('account', { user, clinic: stillIn });
+      return change({ login: 'signed-in', user, clinic: stillIn });
+    }
+    await leave();
+    const [only, ...others] = hello.clinics;
+    if (!only) throw new Fault('no_clinic', 'This account belongs to no clinic. Ask the coordinator.');
+    session.set({ ...NOBODY, phase: 'choose-clinic', login: 'signed-in', user, clinics: hello.clinics });
+    if (!others.length) await enter(user, only);
+  }
+
+  /** @param {string} id */
+  async function chooseClinic(id) {
+    const { user, clinics } = session.get();
+    const clinic = clinics.find(each => each.id === id);
+    if (!user || !clinic) throw new Fault('clinic_unknown', 'This is none of your clinics.', { field: 'clinic', value: id });
+    await enter(user, clinic);
+  }
+
+  /** Closes what is open, without removing anything. */
+  async function leave() {
+    await store.ledger.get()?.lock();
+    store.closeStore();
+    session.set(NOBODY);
+  }
+
+  /** @param {string} secret */
+  async function setSecret(secret) {
+    await opened().setSecret(secret);
+    change({ phase: 'open', waitUntil: 0 });
+  }
+
+  /** @param {string} secret */
+  async function unlock(secret) {
+    const ledger = opened();
+    try {
+      await ledger.unlock(secret);
+    } catch (error) {
+      change({ waitUntil: await ledger.waitUntil() });
+      throw error;
+    }
+    change({ phase: 'open', waitUntil: 0 });
+  }
+
+  async function lockThisTab() {
+    if (session.get().phase !== 'open') return;
+    // The phase first: from here on no screen shows a patient.
+    change({ phase: 'locked' });
+    await opened().lock();
+  }
+
+  async function lock() {
+    tabs.postMessage('lock');
+    await lockThisTab();
+  }
+
+  /** @param {{leaving?: number}} [confirmed] */
+  async function signOut({ leaving = 0 } = {}) {
+    const ledger = store.ledger.get();
+    if (ledger?.isOpen() && total(await ledger.unsent())) await send().catch(() => {});
+    const unsent = ledger ? await ledger.unsent() : { records: 0, drafts: 0 };
+    if (total(unsent) !== leaving) {
+      throw new Fault('unsent_work', `Not yet with the clinic: ${inWords(unsent)}. They stay on this phone, sealed, and are sent when you sign in here again.`, {
+        field: 'leaving',
+        value: total(unsent),
+        allowed: unsent,
+      });
+    }
+    await device.set('signOutDue', true);
+    await device.set('account', null);
+    await leave();
+    // With nothing unsent the clinic has it all, and a phone that nobody uses should hold nothing.
+    if (!leaving) await ledger?.erase();
+    tabs.postMessage('signed-out');
+    await finishSignOut();
+  }
+
+  async function finishSignOut() {
+    try {
+      await server.signOut();
+      await device.set('signOutDue', false);
+    } catch {
+      // Offline: the server hears of it when the app is next opened with a network.
+    }
+  }
+
+  /** @param {{password: string, losing?: number}} confirmed */
+  async function startAfresh({ password, losing = 0 }) {
+    const { user, clinic } = session.get();
+    const ledger = opened();
+    if (!user || !clinic) throw new Fault('signed_out', 'Sign in first.');
+    await server.signIn({ username: user.username, password, device: await device.identity() });
+    change({ login: 'signed-in' });
+    const unsent = await ledger.unsent();
+    if (total(unsent) !== losing) {
+      throw new Fault('unsent_work', `Never sent, and lost for good without the old PIN or passphrase: ${inWords(unsent)}.`, {
+        field: 'losing',
+        value: total(unsent),
+        allowed: unsent,
+      });
+    }
+    await leave();
+    await ledger.erase();
+    change({ login: 'signed-in' });
+    await enter(user, clinic);
+  }
+
+  tabs.onmessage = ({ data }) => {
+    if (data === 'lock') lockThisTab();
+    if (data === 'signed-out' && session.get().phase !== 'signed-out') leave();
+  };
+
+  return {
+    session, open, signIn, chooseClinic, setSecret, unlock, lock, lockThisTab, signOut, startAfresh,
+
+    /** @type {(secret: string, next: string) => Promise<void>} */
+    changeSecret: (secret, next) => opened().changeSecret(secret, next),
+
+    /** The server no longer knows us: sync waits for a new log-in, nothing else changes. */
+    expire: () => change({ login: 'expired' }),
+
+    /** The server knows us. */
+    confirm: () => void (session.get().login !== 'signed-in' && change({ login: 'signed-in' })),
+
+    /** @param {() => Promise<unknown>} sender  tries to send what is waiting */
+    sendBeforeLeaving(sender) {
+      send = sender;
+    },
+
+    /** Lets go of the other tabs. */
+    close: () => tabs.close(),
+  };
+}
+
+/** @param {{records: number, drafts: number}} unsent */
+function total({ records, drafts }) {
+  return records + drafts;
+}
+
+/** @param {{records: number, drafts: number}} unsent */
+function inWords({ records, drafts }) {
+  const words = (/** @type {number} */ count, /** @type {string} */ noun) => (count ? [`${count} ${noun}${count === 1 ? '' : 's'}`] : []);
+  return [...words(records, 'record'), ...words(drafts, 'draft')].join(' and ') || 'nothing';
+}
