@@ -17,7 +17,7 @@ that it is set; commands and tests take ``loopback``, which answers to no name b
 from pathlib import Path
 
 from clinic import database, environment
-from clinic.shell.files import add_headers, is_unchanging
+from clinic.shell.files import is_unchanging
 
 BASE_DIR = Path(__file__).resolve().parent.parent
 BUILD_DIR = BASE_DIR / ".build"
@@ -135,7 +135,6 @@ STATIC_URL = "/static/"
 WHITENOISE_ROOT = BUILD_DIR / "site"
 WHITENOISE_AUTOREFRESH = not PRODUCTION  # a new build is served without a new start
 WHITENOISE_IMMUTABLE_FILE_TEST = is_unchanging
-WHITENOISE_ADD_HEADERS_FUNCTION = add_headers
 
 MINIMUM_CLIENT = 1
 """The oldest app protocol that is still answered; the session tells it to the app."""
