@@ -8,6 +8,7 @@ that it is set; commands and tests take ``loopback``, which answers to no name b
     CLINIC_HOSTS         production: the host names it answers to, comma-separated
     CLINIC_SECRET_KEY    production: at least 50 random characters
     CLINIC_PROXIES       number of reverse proxies in front (0: none; their X-Forwarded-Proto and -For are trusted)
+    CLINIC_BUILD         folder of what manage.py build makes; default .build
     CLINIC_STATE         folder of the SQLite database and the demo's secret; default .clinic
     DATABASE_URL         postgresql://... or sqlite:///...; default SQLite in CLINIC_STATE
     CLINIC_LOG_LEVEL     DEBUG, INFO, WARNING, ERROR
@@ -20,7 +21,7 @@ from clinic import database, environment
 from clinic.shell.files import is_unchanging
 
 BASE_DIR = Path(__file__).resolve().parent.parent
-BUILD_DIR = BASE_DIR / ".build"
+BUILD_DIR = Path(environment.text("CLINIC_BUILD", default=str(BASE_DIR / ".build"))).absolute()
 
 MODE = environment.choice("CLINIC_MODE", ("production", "loopback", "development"), default="loopback")
 PRODUCTION = MODE == "production"

@@ -25,6 +25,9 @@ if TYPE_CHECKING:
 KEPT_RELEASES = 5
 """A page that was opened under an earlier release still asks for its files."""
 
+SERVICE_WORKER = "sw.js"
+"""Lies in the release's folder, where the view that serves it at the root finds the one that fits."""
+
 NOT_SERVED = (".d.ts", ".md")
 
 
@@ -93,6 +96,7 @@ def plan_release(project: Path, bundles: Sequence[Bundle]) -> tuple[Release, dic
     files["shell/release.js"] = _module(name, version, engine)
     icons = tuple(f"/icons/{path.name}" for path in sorted((project / "static" / "icons").iterdir()))
     shell = ("/", "/manifest.webmanifest", *icons, *(f"/static/app/{name}/{file}" for file in sorted(files)))
+    files[SERVICE_WORKER] = (project / "static" / "sw.js").read_bytes()
     return Release(name=name, version=version, shell=shell, engine=engine), files
 
 

@@ -9,12 +9,13 @@ import json
 from dataclasses import asdict
 from typing import TYPE_CHECKING
 
-from django.conf import settings
 from django.http import HttpRequest, HttpResponse, JsonResponse
 from django.shortcuts import render
 from django.views.decorators.cache import cache_control
 from django.views.decorators.http import condition, require_safe
 
+from clinic.build.folders import folders
+from clinic.build.release import SERVICE_WORKER
 from clinic.shell.manifest import manifest
 from clinic.shell.release import NotBuilt, current_release
 
@@ -54,9 +55,10 @@ def index(request: HttpRequest) -> HttpResponse:
 @_root
 def service_worker(_request: HttpRequest) -> HttpResponse:
     """The service worker, with the release it installs; at the root, so that it may serve every page."""
-    source = (settings.BASE_DIR / "static" / "sw.js").read_text(encoding="utf-8")
-    release = json.dumps(asdict(current_release()))
-    return HttpResponse(f"self.RELEASE = {release};\n{source}", content_type="text/javascript; charset=utf-8")
+    release = current_release()
+    source = (folders().app / release.name / SERVICE_WORKER).read_text(encoding="utf-8")
+    text = f"self.RELEASE = {json.dumps(asdict(release))};\n{source}"
+    return HttpResponse(text, content_type="text/javascript; charset=utf-8")
 
 
 @_root

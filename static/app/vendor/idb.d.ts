@@ -1,0 +1,2 @@
+/** The build puts idb here. */
+export * from 'idb';
