@@ -26,7 +26,7 @@ def page(card: Card) -> tuple[Mark, ...]:
     """The marks of the one page at the roomiest scale that holds everything.
 
     :class:`Refused` with ``card_too_long`` where even the tightest does not, and with ``card_unreadable`` where the
-    typeface can show neither the name nor the hospital number: nothing is left out to make a card possible.
+    typeface can show neither the name nor the hospital number. Only the surgeon's note is ever continued elsewhere.
     """
     _refuse_unreadable(card)
     for scale in SCALES:
@@ -36,9 +36,9 @@ def page(card: Card) -> tuple[Mark, ...]:
     raise Refused(
         Fault(
             code="card_too_long",
-            text="The card does not fit on one page. A shorter note makes room; cautions are never cut.",
-            field="plan.note",
-            value=f"{len(card.plan_note)} characters",
+            text="The cautions and allergies do not fit on one page, and neither is ever cut. Use the screen.",
+            field="plan.option.notices",
+            value=f"{len(card.notices)} notices",
         )
     )
 

@@ -21,12 +21,14 @@ class Scale:
 
     ``lead`` multiplies the sizes of what is read from afar: eye, muscle, operation, millimetres. ``prose`` is the size
     of running text in points. Where ``sources`` are left out, a statement keeps its mark and the screen has the source.
+    Where ``note_lines`` is given, the surgeon's note ends there and says that it goes on.
     """
 
     lead: float
     prose: float
     gap: float
     sources: bool
+    note_lines: int | None = None
 
 
 SCALES = (
@@ -39,5 +41,7 @@ SCALES = (
     Scale(lead=0.72, prose=8, gap=8, sources=False),
     Scale(lead=0.66, prose=7.5, gap=6, sources=False),
     Scale(lead=0.6, prose=7, gap=5, sources=False),
+    Scale(lead=0.6, prose=7, gap=5, sources=False, note_lines=6),
+    Scale(lead=0.6, prose=7, gap=5, sources=False, note_lines=2),
 )
 """From roomy to tight. The last is the smallest that can still be read: prose of 7 points, eye words of 18."""

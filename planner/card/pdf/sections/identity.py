@@ -10,12 +10,13 @@ from planner.card.pdf.text import broken, line, paragraph
 from planner.card.words import date_words
 from planner.values.card import Card
 
-NAME_SIZES = (26.0, 23.0, 20.0, 18.0, 16.0)
+NAME_SIZES = (22.0, 20.0, 18.0, 16.0)
+SMALLEST_NAME = 14.0
 
 
 def identity(card: Card, scale: Scale) -> Block:
     """The band that answers whose card this is."""
-    size = next((size for size in NAME_SIZES if len(broken(card.full_name, Face.BOLD, size, ACROSS)) == 1), 16.0)
+    size = _name_size(card, scale)
     third = ACROSS / 3
     return stack(
         (
@@ -31,6 +32,13 @@ def identity(card: Card, scale: Scale) -> Block:
         ),
         gap=scale.gap * 0.35,
     )
+
+
+def _name_size(card: Card, scale: Scale) -> float:
+    """The largest size at which the name stands on one line, or one at which it is well read on several."""
+    sizes = [max(size * scale.lead, SMALLEST_NAME) for size in NAME_SIZES]
+    one_line = (size for size in sizes if len(broken(card.full_name, Face.BOLD, size, ACROSS)) == 1)
+    return next(one_line, sizes[-1])
 
 
 def _labelled(label: str, words: str, x: float, across: float, size: float = 13.0) -> Block:
