@@ -136,6 +136,7 @@ STATIC_URL = "/static/"
 WHITENOISE_ROOT = BUILD_DIR / "site"
 WHITENOISE_AUTOREFRESH = not PRODUCTION  # a new build is served without a new start
 WHITENOISE_IMMUTABLE_FILE_TEST = is_unchanging
+WHITENOISE_ALLOW_ALL_ORIGINS = False
 
 MINIMUM_CLIENT = 1
 """The oldest app protocol that is still answered; the session tells it to the app."""

@@ -7,6 +7,7 @@ from clinic.api.health.views import HealthView
 urlpatterns = [
     path("health", HealthView.as_view()),
     path("api/v1/", include("clinic.api.urls")),
+    path("", include("clinic.shell.urls")),
 ]
 
 handler400 = "clinic.errors.views.bad_request"

@@ -15,7 +15,9 @@ UNFINISHED = ".unfinished-"
 
 
 def write_whole(path: Path, content: bytes) -> None:
-    """Write a file; a reader sees the old content or the new, never a part."""
+    """Write a file unless it is the same already; a reader sees the old content or the new, never a part."""
+    if path.is_file() and path.read_bytes() == content:
+        return
     path.parent.mkdir(parents=True, exist_ok=True)
     unfinished = path.with_name(f"{UNFINISHED}{os.getpid()}-{path.name}")
     unfinished.write_bytes(content)
