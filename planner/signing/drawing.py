@@ -1,0 +1,19 @@
+"""The plan drawn again, against the plan."""
+
+from __future__ import annotations
+
+from planner.records.plan import DrawnMuscle
+from planner.values.comparison import Comparison
+from planner.values.option import Option
+
+
+def compare_drawing(option: Option, drawn: tuple[DrawnMuscle, ...]) -> Comparison:
+    """The muscles and operations of ``option`` against ``drawn``, in whatever order; millimetres are not drawn."""
+    missing = [DrawnMuscle(eye=dose.eye, muscle=dose.muscle, operation=dose.operation) for dose in option.doses]
+    unexpected = []
+    for each in drawn:
+        if each in missing:
+            missing.remove(each)
+        else:
+            unexpected.append(each)
+    return Comparison(equal=not missing and not unexpected, missing=tuple(missing), unexpected=tuple(unexpected))
