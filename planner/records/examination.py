@@ -129,3 +129,8 @@ class Examination:
     versions: Annotated[tuple[Version, ...], Length(0, 12), Unique(("eye", "muscle"))] = ()
     previous_operations: Annotated[tuple[PreviousOperation, ...], Length(0, 40)] = ()
     note: Annotated[str, Prose(0, 2000)] = ""
+
+    def reading(self, gaze: Gaze, at: Range, correction: Correction) -> Reading | None:
+        """The reading taken so, if there is one."""
+        wanted = (gaze, at, correction)
+        return next((each for each in self.readings if (each.gaze, each.range, each.correction) == wanted), None)
