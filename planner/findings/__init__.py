@@ -1,4 +1,4 @@
-"""What the readings say: one module per finding, each giving a value that the later steps read and sentences for people.
+"""What the readings say: one module per finding, each giving a value for the later steps and sentences for people.
 
 ``target``         the deviation to be answered; refused where there is none
 ``size``           how large, in which direction, horizontal and vertical

@@ -1,4 +1,4 @@
-"""Near against distance in this patient: does an operation for distance also answer near?"""
+"""Near against distance in this patient: whether an operation for distance also answers near."""
 
 from __future__ import annotations
 
@@ -30,7 +30,8 @@ def find(examination: Examination, target: Target) -> Near:
     """The near-distance class of the target."""
     reading = examination.reading(Gaze.PRIMARY, Range.NEAR, target.reading.correction)
     if reading is None or reading.horizontal_pd is None:
-        text = f"Near was not measured {target.reading.correction} correction: whether it goes with distance cannot be told."
+        how = f"{target.reading.correction} correction"
+        text = f"Near was not measured {how}: whether it goes with distance cannot be told."
         statement = Statement(code="near_not_measured", text=text, provenance=NOT_MEASURED, facts={})
         return Near(excess_pd=None, found=None, statement=statement)
     found = classify(distance_pd=target.horizontal_pd, near_pd=reading.horizontal_pd)
