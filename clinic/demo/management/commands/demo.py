@@ -1,0 +1,82 @@
+"""``manage.py demo``: from a fresh checkout to a running clinic."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from django.conf import settings
+from django.core.management.base import BaseCommand, CommandError
+from django.utils import timezone
+
+from clinic.build.building import build
+from clinic.build.folders import folders
+from clinic.build.node import NodeFailed
+from clinic.build.packages import PackagesMissing
+from clinic.build.steps import Steps
+from clinic.demo.database import bring_up_to_date, steps_missing
+from clinic.demo.loading import is_loaded, load
+from clinic.demo.obstacle import Obstacle
+from clinic.demo.scenario import Scenario, read_scenario, scenario_path
+from clinic.demo.serving import ADDRESS, require_free, serve
+
+if TYPE_CHECKING:
+    from argparse import ArgumentParser
+
+
+class Command(BaseCommand):
+    """Builds the app, makes the database, loads the demo clinic once, and serves."""
+
+    help = "Build everything, load the invented demo clinic, and serve it on this machine."
+    requires_system_checks: list[str] = []  # noqa: RUF012 - Django's own way
+
+    def add_arguments(self, parser: ArgumentParser) -> None:
+        """``--port`` and ``--no-serve``."""
+        parser.add_argument("--port", type=int, default=8000, help="the port to serve on (8000)")
+        parser.add_argument("--no-serve", action="store_true", help="stop when everything is ready")
+
+    def handle(self, *, port: int, no_serve: bool, **_: Any) -> None:  # noqa: ANN401 - Django's own options
+        """Everything in order; whatever stands in the way is told in a sentence."""
+        self.stdout.ending = ""
+        try:
+            self._prepare(port)
+            if not no_serve:
+                serve(port)
+        except (Obstacle, PackagesMissing, NodeFailed) as error:
+            raise CommandError(str(error)) from error
+        except PermissionError as error:
+            raise CommandError(f"{error.filename} cannot be written to ({error.strerror}).") from error
+        except KeyboardInterrupt:
+            self.stdout.write("\nStopped. Everything is kept in .clinic/; the same command goes on with it.\n")
+
+    def _prepare(self, port: int) -> None:
+        if settings.PRODUCTION:
+            raise Obstacle("The demo's passwords are known to all: it does not run with CLINIC_MODE=production.")
+        steps = Steps(self.stdout)
+        require_free(port)
+        scenario = read_scenario(scenario_path())
+        build(folders(), steps)
+        if missing := steps_missing():
+            with steps.step(f"Bringing the database up to date ({missing} steps)"):
+                bring_up_to_date()
+        if not is_loaded(scenario):
+            with steps.step("Loading the demo clinic"):
+                load(scenario, now=timezone.now())
+        steps.say(_welcome(scenario, port))
+
+
+def _welcome(scenario: Scenario, port: int) -> str:
+    width = max(len(account.username) for account in scenario.accounts)
+    passwords = max(len(account.password) for account in scenario.accounts)
+    people = [
+        f"  {account.username:<{width}}  {account.password:<{passwords}}  {account.full_name}, {account.role}"
+        for account in scenario.accounts
+    ]
+    return "\n".join(
+        [
+            "",
+            f"{scenario.clinic_name}: an invented clinic with invented patients.",
+            f"Open http://{ADDRESS}:{port} and sign in as (name, password):",
+            *people,
+            "Stop with Ctrl-C.",
+        ]
+    )
