@@ -1,13 +1,24 @@
-"""How the card writes dates, moments and millimetres."""
+"""How the card writes sides, dates, moments and millimetres."""
 
 from __future__ import annotations
 
+from collections.abc import Set as AbstractSet
 from datetime import date, datetime
+
+from planner.anatomy import Eye
 
 MONTHS = (
     "January", "February", "March", "April", "May", "June",
     "July", "August", "September", "October", "November", "December",
 )  # fmt: skip
+
+
+def eye_words(eyes: AbstractSet[Eye]) -> str:
+    """``RIGHT EYE``, ``LEFT EYE`` or ``BOTH EYES``."""
+    if len(eyes) > 1:
+        return "BOTH EYES"
+    (eye,) = eyes
+    return f"{eye.value.upper()} EYE"
 
 
 def date_words(iso_date: str) -> str:

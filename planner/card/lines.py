@@ -1,0 +1,36 @@
+"""The muscles of a plan as lines of the card, in the order in which they are operated."""
+
+from __future__ import annotations
+
+from planner.anatomy import Eye
+from planner.card.words import eye_words
+from planner.values.card import CardLine
+from planner.values.option import Dose, Operation
+
+EYES = (Eye.RIGHT, Eye.LEFT)
+"""House rule: the right eye always stands first, so that a list of lines is read the same way on every card."""
+
+OPERATIONS = (Operation.RECESS, Operation.RESECT)
+"""Common practice: within an eye the recession comes first, so that the resected muscle is tied without its pull."""
+
+
+def card_lines(doses: tuple[Dose, ...]) -> tuple[CardLine, ...]:
+    """One line for each dose: right eye before left, recession before resection."""
+    in_order = sorted(doses, key=lambda dose: (EYES.index(dose.eye), OPERATIONS.index(dose.operation), dose.muscle))
+    return tuple(_line(dose) for dose in in_order)
+
+
+def _line(dose: Dose) -> CardLine:
+    return CardLine(
+        eye=dose.eye,
+        eye_words=eye_words({dose.eye}),
+        muscle=dose.muscle,
+        muscle_words=dose.muscle.words,
+        operation=dose.operation,
+        operation_words=dose.operation.value,
+        mm=dose.mm,
+        table_mm=dose.table_mm,
+        surgeon_changed=dose.changed,
+        limbus_mm=dose.limbus_mm,
+        insertion_mm=dose.insertion_mm,
+    )

@@ -1,0 +1,55 @@
+"""A patient, a plan and its signature made into the card."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from planner.anatomy import INSERTION_PROVENANCE
+from planner.card.binding import mismatches
+from planner.card.expectation import deviation_words, expected_words
+from planner.card.lines import card_lines
+from planner.card.words import eye_words
+from planner.disclaimer import DISCLAIMER
+from planner.errors import Refused
+from planner.records.patient import Patient
+from planner.records.plan import Plan, Signature
+from planner.values.card import Card
+
+DISTANCES: Final = (
+    "Distances are arcs in mm from the limbus to the middle of the insertion; insertions lie where "
+    f"{INSERTION_PROVENANCE.source} put them ({INSERTION_PROVENANCE.mark.value}): measure in theatre."
+)
+
+
+def card(patient: Patient, plan: Plan, signature: Signature, *, patient_digest: str, plan_digest: str) -> Card:
+    """The card of a signed plan; :class:`Refused` unless the three belong together and the plan may be operated.
+
+    The digests are those of the bodies of the patient and plan records as they were stored: a body may leave out
+    fields that have a default, so they cannot be made again from the values.
+    """
+    found = mismatches(plan, signature, patient_digest=patient_digest, plan_digest=plan_digest)
+    if found:
+        raise Refused(*found)
+    option = plan.option
+    return Card(
+        full_name=patient.full_name,
+        born_on=patient.born_on,
+        hospital_number=patient.hospital_number,
+        sex=patient.sex.value,
+        allergies=patient.allergies,
+        eyes_words=eye_words({dose.eye for dose in option.doses}),
+        title=option.title,
+        lines=card_lines(option.doses),
+        deviation_words=deviation_words(plan.case.examination),
+        expected_words=expected_words(option),
+        notices=option.notices,
+        plan_note=plan.note,
+        table=plan.table,
+        engine_version=plan.engine_version,
+        distances_words=DISTANCES,
+        examined_on=plan.case.examination.examined_on,
+        signer_name=signature.signer_name,
+        signed_at=signature.signed_at,
+        check_word=signature.check_word,
+        disclaimer=DISCLAIMER,
+    )
