@@ -4,6 +4,8 @@
  */
 import { hex } from './hex.js';
 
+const LONE_SURROGATE = /\p{Surrogate}/u;
+
 /**
  * @param {unknown} value  any JSON value
  * @returns {string}
@@ -38,6 +40,6 @@ function number(value) {
 
 /** @param {string} value */
 function text(value) {
-  if (!value.isWellFormed()) throw new TypeError('a lone surrogate has no canonical form');
+  if (LONE_SURROGATE.test(value)) throw new TypeError('a lone surrogate has no canonical form');
   return JSON.stringify(value);
 }

@@ -10,13 +10,13 @@
  * - A newer version of the app in another tab makes this one let go (`outdated`); an older one that does not let go is
  *   notified as `blocked`.
  * - A failed opening is never kept: the next call tries afresh.
- * - Errors are `Fault`s: storage_full, storage_timeout, storage_blocked, storage_lost, storage_failed, app_outdated.
+ * - Errors are `Fault`s: storage_full, storage_timeout, storage_blocked, storage_lost, storage_failed, storage_closed, app_outdated.
  */
 import { Fault } from '../fault.js';
 import { deleteDB, openDB } from '../vendor/idb.js';
 
 /** @typedef {import('idb').IDBPDatabase<any>} Handle */
-/** @typedef {import('idb').IDBPTransaction<any, string[], any>} Transaction */
+/** @typedef {import('idb').IDBPTransaction<any, string[], 'readwrite'>} Transaction */
 /**
  * What leads from version i to i + 1 stands at index i. A released step is never edited.
  * @typedef {(db: Handle, tx: import('idb').IDBPTransaction<any, string[], 'versionchange'>) => void} Step
@@ -38,9 +38,11 @@ export function database(name, steps, { notify = () => {}, open_ms = OPEN_MS, wo
   /** @type {Promise<Handle> | null} */
   let opening = null;
   let outdated = false;
+  let closed = false;
 
   /** @returns {Promise<Handle>} */
   function connect() {
+    if (closed) return Promise.reject(new Fault('storage_closed', 'Sign in first.'));
     if (handle) return Promise.resolve(handle);
     if (outdated) return Promise.reject(outdatedFault());
     opening ??= open().finally(() => {
@@ -116,10 +118,11 @@ export function database(name, steps, { notify = () => {}, open_ms = OPEN_MS, wo
    * @param {{strict?: boolean}} options
    */
   async function attempt(stores, mode, work, { strict = false }) {
-    const tx = (await connect()).transaction(stores, mode, { durability: strict ? 'strict' : 'default' });
-    const completed = tx.done.then(() => null, error => error);
+    const durability = strict ? 'strict' : 'default';
+    const tx = /** @type {any} */ ((await connect()).transaction(stores, mode, { durability }));
+    const completed = tx.done.then(() => null, (/** @type {any} */ error) => error);
     const finished = (async () => {
-      const result = await work(/** @type {Transaction} */ (tx));
+      const result = await work(tx);
       await tx.done;
       return result;
     })();
@@ -143,9 +146,14 @@ export function database(name, steps, { notify = () => {}, open_ms = OPEN_MS, wo
   return {
     name,
     run,
-    close: disconnect,
+    /** For good: what is still under way cannot open it again. */
+    close() {
+      closed = true;
+      disconnect();
+    },
     /** Closes and removes the database with all that is in it. */
     async erase() {
+      closed = true;
       disconnect();
       await deleteDB(name, { blocked: () => notify('blocked') });
     },

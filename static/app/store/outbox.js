@@ -93,7 +93,7 @@ export function mentionsAny(record, ids) {
   if (!ids.size) return false;
   const { id: _own, ...rest } = record;
   const text = JSON.stringify(record.patient === record.id ? { ...rest, patient: '' } : rest);
-  return [...ids].some(id => text.includes(id));
+  return [...ids].some(id => text.includes(`"${id}"`));
 }
 
 /**

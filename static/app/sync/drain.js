@@ -1,0 +1,117 @@
+/**
+ * One round of sync: push, then pull, by one tab at a time.
+ *
+ * A round ends in one of these ways; none of them loses or blocks anything:
+ *
+ *     done        all that could be sent is sent, all that the clinic had is here
+ *     later       unreachable, busy or refused for now: try again after a while
+ *     signed-out  the login has expired, or another person signed in on this browser
+ *     closed      this app is too old (426), or the account may not sync this clinic (403, 404): only a person can change that
+ *     elsewhere   another tab is at it
+ *     stopped     the records were locked or closed meanwhile
+ */
+import { CLIENT, ServerFault, signedOut } from '../session/server.js';
+import { pull } from './pull.js';
+import { push } from './push.js';
+
+/** @typedef {import('../store/ledger.js').Ledger} Ledger */
+/** @typedef {{code: string, text: string}} Problem */
+/**
+ * @typedef {object} Outcome
+ * @property {'done' | 'later' | 'signed-out' | 'closed' | 'elsewhere' | 'stopped'} end
+ * @property {Problem | null} problem
+ * @property {number | null} retryAfter_s
+ */
+/** @typedef {Pick<LockManager, 'request'>} Locks */
+
+/**
+ * @param {Ledger} ledger
+ * @param {import('../session/server.js').Server} server
+ * @param {{locks?: Locks}} [options]
+ * @returns {Promise<Outcome>}
+ */
+export async function drain(ledger, server, { locks = globalThis.navigator?.locks } = {}) {
+  if (!locks) return round(ledger, server);
+  return locks.request(`sync ${ledger.name}`, { ifAvailable: true }, lock =>
+    lock ? round(ledger, server) : { end: /** @type {const} */ ('elsewhere'), problem: null, retryAfter_s: null });
+}
+
+/**
+ * @param {Ledger} ledger
+ * @param {import('../session/server.js').Server} server
+ * @returns {Promise<Outcome>}
+ */
+async function round(ledger, server) {
+  try {
+    await checkWho(ledger, server);
+    const pushed = await tryPush(ledger, server);
+    await pull(ledger, server);
+    await ledger.heard(new Date().toISOString());
+    if (pushed.error) return failed(pushed.error);
+    if (pushed.left) return later('refused_for_now', 'The clinic could not take all records yet. They are sent again shortly.');
+    return { end: 'done', problem: null, retryAfter_s: null };
+  } catch (error) {
+    return failed(error);
+  }
+}
+
+/**
+ * Whose session the browser holds decides as whom records are sent.
+ *
+ * @param {Ledger} ledger
+ * @param {import('../session/server.js').Server} server
+ */
+async function checkWho(ledger, server) {
+  let hello = server.lastHello() ?? (await server.greet());
+  // Another tab may have signed in since.
+  if (hello.user?.username !== ledger.author) hello = await server.greet();
+  if (hello.user?.username !== ledger.author) throw signedOut();
+  if (hello.minimum_client > CLIENT) throw tooOld();
+}
+
+/**
+ * A push that is refused for its sender must not keep the clinic's news away.
+ *
+ * @param {Ledger} ledger
+ * @param {import('../session/server.js').Server} server
+ */
+async function tryPush(ledger, server) {
+  try {
+    return { ...(await push(ledger, server)), error: null };
+  } catch (error) {
+    if (error instanceof ServerFault && error.status === 403) return { sent: 0, left: 0, error };
+    throw error;
+  }
+}
+
+/**
+ * @param {unknown} error
+ * @returns {Outcome}
+ */
+function failed(error) {
+  if (!(error instanceof ServerFault)) {
+    const { code = 'sync_failed', text = 'Something went wrong on this phone.' } = /** @type {any} */ (error);
+    if (code === 'locked' || code === 'storage_closed') return { end: 'stopped', problem: null, retryAfter_s: null };
+    return { end: 'later', problem: { code, text }, retryAfter_s: null };
+  }
+  const problem = { code: error.code, text: error.text };
+  if (error.status === 401) return { end: 'signed-out', problem, retryAfter_s: null };
+  if ([403, 404, 426].includes(error.status)) return { end: 'closed', problem, retryAfter_s: null };
+  return { end: 'later', problem, retryAfter_s: error.retryAfter_s };
+}
+
+/**
+ * @param {string} code
+ * @param {string} text
+ * @returns {Outcome}
+ */
+function later(code, text) {
+  return { end: 'later', problem: { code, text }, retryAfter_s: null };
+}
+
+function tooOld() {
+  return new ServerFault(426, {
+    code: 'client_too_old',
+    text: 'This version of the app is too old to send or fetch. Everything stays readable here; update the app, and it goes on.',
+  });
+}
