@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from typing import IO, Any, NoReturn
+from typing import IO, Any, NoReturn, cast
 
 from rest_framework.parsers import BaseParser
+from rest_framework.request import Request
 
 from clinic.api.refusals import Refusal
 from clinic.errors.shape import Error
@@ -31,6 +32,11 @@ class JSONBody(BaseParser):
         if not isinstance(value, dict):
             raise Refusal(400, Error(code="bad_json", text="The body is not a JSON object.", allowed="an object"))
         return value
+
+
+def given(request: Request) -> dict[str, object]:
+    """The body of a request that carries one."""
+    return cast("dict[str, object]", request.data)
 
 
 def _refuse(name: str) -> NoReturn:

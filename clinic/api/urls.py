@@ -1,11 +1,19 @@
 """The addresses of version 1."""
 
-from django.urls import URLPattern, path
+from django.urls import path
 
+from clinic.api.cards.views import CardView
+from clinic.api.propose.views import ProposeView
+from clinic.api.pull.views import PullView
+from clinic.api.push.views import PushView
 from clinic.api.schema.views import SchemaView
 from clinic.api.session.views import SessionView
 
-urlpatterns: list[URLPattern] = [
+urlpatterns = [
     path("session", SessionView.as_view()),
+    path("clinics/<uuid:clinic>/push", PushView.as_view()),
+    path("clinics/<uuid:clinic>/pull", PullView.as_view()),
+    path("clinics/<uuid:clinic>/cards/<uuid:signature>.pdf", CardView.as_view()),
+    path("propose", ProposeView.as_view()),
     path("schema", SchemaView.as_view()),
 ]

@@ -24,7 +24,8 @@ from clinic.ledger.models import FeedCounter, Record, Supersession
 class Entry:
     """What a device recorded, found good, and not yet in the ledger.
 
-    ``body`` is canonical JSON text and ``digest`` its SHA-256; ``author`` is the account's name.
+    ``body`` is canonical JSON text and ``digest`` its SHA-256; ``author`` is the account's name; ``about`` is the one
+    record that this one speaks of, if its kind speaks of one.
     """
 
     id: UUID
@@ -36,12 +37,17 @@ class Entry:
     supersedes: tuple[UUID, ...]
     body: str
     digest: str
+    about: UUID | None = None
 
 
 def lock_feed(clinic: UUID) -> FeedCounter:
     """The clinic's counter, locked until the surrounding transaction ends; made when the clinic has none yet."""
-    FeedCounter.objects.get_or_create(clinic_id=clinic)
-    return FeedCounter.objects.select_for_update().get(clinic_id=clinic)
+    locked = FeedCounter.objects.select_for_update().filter(clinic_id=clinic)
+    feed = locked.first()
+    if feed is None:
+        FeedCounter.objects.get_or_create(clinic_id=clinic)
+        feed = locked.get()
+    return feed
 
 
 def append(feed: FeedCounter, entries: Sequence[Entry], *, received_at: datetime) -> list[Record]:
@@ -63,6 +69,7 @@ def append(feed: FeedCounter, entries: Sequence[Entry], *, received_at: datetime
             recorded_at=entry.recorded_at,
             body=entry.body,
             digest=entry.digest,
+            about_id=entry.about,
             received_at=received_at,
         )
         for place, entry in enumerate(entries, start=1)

@@ -20,6 +20,7 @@ class Record(WriteOnce):
 
     ``author`` is the account's name, ``patient`` the id of the first version of the patient's own record,
     ``recorded_at`` the device's time with its offset as text: a fact to read, never an order, which is ``position``.
+    ``about`` is the one record that this one speaks of, drawn from its body: a signature's plan, a retraction's target.
     """
 
     id = models.UUIDField(primary_key=True)
@@ -38,6 +39,7 @@ class Record(WriteOnce):
     recorded_at = models.CharField(max_length=40)
     body = models.TextField()
     digest = models.CharField(max_length=64)
+    about = models.ForeignKey("self", null=True, on_delete=models.PROTECT, related_name="comments")
     received_at = models.DateTimeField()
 
     objects = WriteOnceQuerySet["Record"].as_manager()

@@ -22,12 +22,12 @@ def components(*classes: type) -> dict[str, Schema]:
     return found
 
 
-def reference(cls: type) -> Schema:
+def reference(cls: Any) -> Schema:  # noqa: ANN401 - a dataclass or a StrEnum
     """A reference to the class's schema."""
     return {"$ref": f"#/components/schemas/{cls.__name__}"}
 
 
-def _add(cls: type, found: dict[str, Schema]) -> None:
+def _add(cls: Any, found: dict[str, Schema]) -> None:  # noqa: ANN401 - a dataclass or a StrEnum
     if cls.__name__ in found:
         return
     if issubclass(cls, StrEnum):

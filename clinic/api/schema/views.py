@@ -12,4 +12,4 @@ class SchemaView(SpectacularAPIView):
 
     authentication_classes = ()
     permission_classes = (AllowAny,)
-    renderer_classes = (OpenApiJsonRenderer,)
+    renderer_classes = [OpenApiJsonRenderer]  # noqa: RUF012 - the parent class has a list

@@ -12,6 +12,8 @@ from typing import Any
 from rest_framework.request import Request
 from rest_framework.throttling import SimpleRateThrottle
 
+from clinic.api.body import given
+
 
 class TriesPerAccount(SimpleRateThrottle):
     """At most ten tries a minute for one account name, from wherever they come."""
@@ -23,7 +25,7 @@ class TriesPerAccount(SimpleRateThrottle):
         """One count per name; only signing in counts."""
         if request.method != "POST":
             return None
-        name = str(request.data.get("username", "")).casefold()
+        name = str(given(request).get("username", "")).casefold()
         return f"{self.scope}:{hashlib.sha256(name.encode('utf-8', 'replace')).hexdigest()}"
 
 

@@ -1,0 +1,83 @@
+"""``GET /api/v1/clinics/{clinic}/cards/{signature}.pdf``."""
+
+from __future__ import annotations
+
+import base64
+import json
+from uuid import UUID
+
+from django.http import HttpResponse
+from django.utils import timezone
+from drf_spectacular.types import OpenApiTypes
+from drf_spectacular.utils import extend_schema
+from rest_framework.negotiation import BaseContentNegotiation
+from rest_framework.renderers import JSONRenderer
+from rest_framework.request import Request
+from rest_framework.views import APIView
+
+from clinic.api.membership import role_in
+from clinic.api.refusals import Refusal
+from clinic.engine import ask
+from clinic.errors.shape import Error
+from clinic.ledger.heads import only_heads
+from clinic.ledger.models import Record
+from clinic.people.role import Role
+from clinic.sync import scope
+from planner.codec import read
+from planner.records.plan import Plan
+
+
+class AnyAccept(BaseContentNegotiation):
+    """A PDF is sent whatever the browser says it accepts; errors are JSON."""
+
+    def select_parser(self, request, parsers):  # type: ignore[no-untyped-def] # noqa: ANN001, ANN201, ARG002
+        """No body is read."""
+        return parsers[0]
+
+    def select_renderer(self, request, renderers, format_suffix=None):  # type: ignore[no-untyped-def] # noqa: ANN001, ANN201, ARG002
+        """JSON, for errors."""
+        return JSONRenderer(), JSONRenderer.media_type
+
+
+class CardView(APIView):
+    """The card of a signed plan, drawn by the engine: the same bytes as on the phone."""
+
+    content_negotiation_class = AnyAccept
+
+    @extend_schema(
+        operation_id="card",
+        responses={(200, "application/pdf"): OpenApiTypes.BINARY},
+        description="The theatre card of a signature whose plan is still current.",
+    )
+    def get(self, request: Request, clinic: UUID, signature: UUID) -> HttpResponse:
+        """The PDF; 409 when the plan or the signature is no longer current."""
+        role = role_in(clinic, request)
+        signed = Record.objects.filter(clinic=clinic, pk=signature, kind="signature").select_related("about").first()
+        if signed is None or signed.about is None or not _may_see(role, signed):
+            raise Refusal(404, Error(code="card_unknown", text="There is no such card.", field="signature"))
+        current = only_heads(Record.objects.filter(pk__in=(signed.pk, signed.about.pk))).count()
+        if current != len({signed.pk, signed.about.pk}):
+            text = "The plan was replaced, or it or its signature was taken back. This card must not be used."
+            raise Refusal(409, Error(code="card_out_of_date", text=text, field="signature"))
+        answer = ask("card_pdf", patient=_patient(signed.about), plan=_body(signed.about), signature=_body(signed))
+        pdf = base64.b64decode(answer["pdf"])
+        return HttpResponse(
+            pdf,
+            content_type="application/pdf",
+            headers={"Content-Disposition": f'inline; filename="card-{signature}.pdf"'},
+        )
+
+
+def _may_see(role: Role, signed: Record) -> bool:
+    if role is not Role.THEATRE:
+        return True
+    return signed.pk in scope.places(signed.clinic_id, up_to=signed.position, now=timezone.now())
+
+
+def _patient(plan: Record) -> object:
+    """The patient as the plan names them: that version, not a later one."""
+    return _body(Record.objects.get(clinic=plan.clinic_id, pk=read(Plan, _body(plan)).patient_id))
+
+
+def _body(record: Record) -> object:
+    return json.loads(record.body)

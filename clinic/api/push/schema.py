@@ -1,0 +1,47 @@
+"""What a push takes and answers, in OpenAPI's words.
+
+A record is described by the ``Record`` component; the server takes anything in its place and answers for it alone, so
+that one record it cannot read does not refuse the others.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from clinic.sync.protocol import MOST_RECORDS
+from clinic.sync.result import Status
+
+REQUEST: dict[str, Any] = {
+    "type": "object",
+    "required": ["device", "records"],
+    "properties": {
+        "device": {"type": "string", "format": "uuid"},
+        "records": {"type": "array", "maxItems": MOST_RECORDS, "items": {"$ref": "#/components/schemas/Record"}},
+    },
+}
+
+RESULT: dict[str, Any] = {
+    "type": "object",
+    "additionalProperties": False,
+    "required": ["id", "status", "position", "received_at", "code", "text", "field", "retryable"],
+    "properties": {
+        "id": {"type": ["string", "null"], "description": "The record's id as far as it could be read."},
+        "status": {"type": "string", "enum": [status.value for status in Status]},
+        "position": {"type": ["integer", "null"], "minimum": 1},
+        "received_at": {"type": ["string", "null"], "format": "date-time"},
+        "code": {"type": ["string", "null"]},
+        "text": {"type": ["string", "null"]},
+        "field": {"type": ["string", "null"]},
+        "retryable": {"type": ["boolean", "null"]},
+    },
+}
+
+ANSWER: dict[str, Any] = {
+    "type": "object",
+    "additionalProperties": False,
+    "required": ["server_time", "results"],
+    "properties": {
+        "server_time": {"type": "string", "format": "date-time"},
+        "results": {"type": "array", "items": RESULT},
+    },
+}

@@ -1,0 +1,65 @@
+"""``POST /api/v1/clinics/{clinic}/push``."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+from uuid import UUID
+
+from django.utils import timezone
+from drf_spectacular.utils import extend_schema
+from rest_framework.request import Request
+from rest_framework.response import Response
+from rest_framework.views import APIView
+
+from clinic.api.body import given
+from clinic.api.membership import device_of, person, role_in
+from clinic.api.push.schema import ANSWER, REQUEST
+from clinic.api.refusals import Refusal
+from clinic.errors.shape import Error
+from clinic.sync.protocol import MOST_RECORDS
+from clinic.sync.push import push
+from clinic.sync.sender import Sender
+
+
+class PushView(APIView):
+    """Takes records; see :mod:`clinic.sync.protocol`."""
+
+    @extend_schema(
+        operation_id="push",
+        request={"application/json": REQUEST},
+        responses={(200, "application/json"): ANSWER},
+        description="Send records. The answer has one result per record, in the order sent.",
+    )
+    def post(self, request: Request, clinic: UUID) -> Response:
+        """One result per record."""
+        role = role_in(clinic, request)
+        body = given(request)
+        device_of(request, body.get("device"))
+        user = person(request)
+        sender = Sender(
+            username=user.username,
+            full_name=user.full_name,
+            role=role,
+            devices=frozenset(user.devices.values_list("device_id", flat=True)),
+        )
+        now = timezone.now()
+        results = push(clinic, sender, _records(body), now=now)
+        return Response({"server_time": now.isoformat(), "results": list(map(asdict, results))})
+
+
+def _records(body: dict[str, object]) -> list[object]:
+    records = body.get("records")
+    allowed = f"a list of at most {MOST_RECORDS} records"
+    if not isinstance(records, list):
+        text = "The request must list its records."
+        raise Refusal(400, Error(code="records_missing", text=text, field="records", allowed=allowed))
+    if len(records) > MOST_RECORDS:
+        error = Error(
+            code="batch_too_large",
+            text="Too many records at once. Nothing was stored; send fewer.",
+            field="records",
+            value=str(len(records)),
+            allowed=allowed,
+        )
+        raise Refusal(413, error)
+    return records

@@ -1,0 +1,79 @@
+"""The envelope of a pushed record: everything but the body, read with the engine's codec."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, dataclass
+from typing import Annotated
+from uuid import UUID
+
+from clinic.ledger.models import Record
+from clinic.sync.result import Rejected
+from planner.codec import read
+from planner.errors import Refused
+from planner.limits import IsoMoment, Length, Pattern
+
+Id = Annotated[str, Pattern(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}", "a UUID in lower case")]
+RecordId = Annotated[
+    str,
+    Pattern(
+        r"[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}", "a UUID of version 7 in lower case"
+    ),
+]
+Digest = Annotated[str, Pattern(r"[0-9a-f]{64}", "a SHA-256 digest in lower-case hexadecimal")]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Envelope:
+    """As the device sent it; see :mod:`clinic.sync.protocol`."""
+
+    id: RecordId
+    kind: Annotated[str, Length(1, 20)]
+    clinic: Id
+    patient: Id
+    author: Annotated[str, Length(1, 60)]
+    device: Id
+    recorded_at: Annotated[str, IsoMoment()]
+    supersedes: Annotated[tuple[Id, ...], Length(0, 20)]
+    digest: Digest
+
+    @property
+    def sameness(self) -> frozenset[tuple[str, object]]:
+        """What two envelopes agree in when they are of one record: everything, but for the order of ``supersedes``."""
+        return frozenset((asdict(self) | {"supersedes": frozenset(self.supersedes)}).items())
+
+
+def of_record(record: Record) -> Envelope:
+    """The envelope that a stored record came in."""
+    return Envelope(
+        id=str(record.pk),
+        kind=record.kind,
+        clinic=str(record.clinic_id),
+        patient=str(record.patient),
+        author=record.author_id,
+        device=str(record.device),
+        recorded_at=record.recorded_at,
+        supersedes=tuple(map(str, record.supersedes)),
+        digest=record.digest,
+    )
+
+
+def split(raw: object) -> tuple[Envelope, object]:
+    """Envelope and body of one pushed record; Rejected if it is not a record at all."""
+    if not isinstance(raw, dict):
+        raise Rejected("record_malformed", "This is not a record.")
+    if "body" not in raw:
+        raise Rejected("missing", "This field is missing.", field="body")
+    try:
+        return read(Envelope, {name: value for name, value in raw.items() if name != "body"}), raw["body"]
+    except Refused as refused:
+        fault = refused.faults[0]
+        raise Rejected(fault.code, fault.text, field=fault.field) from refused
+
+
+def told_id(raw: object) -> str | None:
+    """The id to answer with: what the device called the record, even if the rest cannot be read."""
+    told = raw.get("id") if isinstance(raw, dict) else None
+    try:
+        return str(UUID(told)) if isinstance(told, str) else None
+    except ValueError:
+        return None

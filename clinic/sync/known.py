@@ -1,0 +1,78 @@
+"""What the clinic's ledger knows of the records that a batch refers to, the batch's own accepted records included."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from typing import TypeVar
+from uuid import UUID
+
+from clinic.ledger.commands import Entry
+from clinic.ledger.heads import RETRACTION
+from clinic.ledger.models import Record, Supersession
+from clinic.sync.result import Rejected
+from planner.codec import read
+
+Body = TypeVar("Body")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Reference:
+    """A record that another one refers to. ``body`` is its canonical JSON text."""
+
+    id: UUID
+    kind: str
+    patient: UUID
+    digest: str
+    body: str
+
+    def read(self, cls: type[Body]) -> Body:
+        """The body as a value of the engine."""
+        return read(cls, json.loads(self.body))
+
+
+@dataclass(frozen=True)
+class Known:
+    """Records by id, and the ids that were superseded or taken back."""
+
+    records: dict[UUID, Reference] = field(default_factory=dict)
+    gone: set[UUID] = field(default_factory=set)
+
+    def find(self, record_id: UUID | str, *, kind: str, patient: UUID, where: str) -> Reference:
+        """The record of that kind and patient; Rejected, retryable if it may still come."""
+        found = self.records.get(UUID(record_id) if isinstance(record_id, str) else record_id)
+        if found is None:
+            text = "The server does not have a record that this one refers to. It may still be on its way."
+            raise Rejected("reference_unknown", text, field=where, retryable=True)
+        if found.kind != kind:
+            raise Rejected("reference_kind", f"This refers to a record that is no {kind}.", field=where)
+        if found.patient != patient:
+            raise Rejected("patient_differs", "This refers to a record of another patient.", field=where)
+        return found
+
+    def add(self, entry: Entry) -> None:
+        """From now on ``entry`` counts as known."""
+        self.records[entry.id] = Reference(
+            id=entry.id, kind=entry.kind, patient=entry.patient, digest=entry.digest, body=entry.body
+        )
+        self.gone.update(entry.supersedes)
+        if entry.kind == RETRACTION and entry.about:
+            self.gone.add(entry.about)
+
+
+def load(clinic: UUID, ids: Iterable[UUID]) -> Known:
+    """What the ledger knows of ``ids``: three queries, however many they are."""
+    wanted = set(ids)
+    records = Record.objects.filter(clinic=clinic, pk__in=wanted).only("id", "kind", "patient", "digest", "body")
+    superseded = Supersession.objects.filter(superseded__in=wanted).values_list("superseded_id", flat=True)
+    retracted = Record.objects.filter(about__in=wanted, kind=RETRACTION).values_list("about_id", flat=True)
+    return Known(
+        {
+            record.pk: Reference(
+                id=record.pk, kind=record.kind, patient=record.patient, digest=record.digest, body=record.body
+            )
+            for record in records
+        },
+        {*superseded, *(target for target in retracted if target)},
+    )

@@ -1,0 +1,73 @@
+"""The sync protocol, version 1: how a device and the clinic's ledger come to hold the same records, each exactly once.
+
+A record is made once, on one device, and never changes::
+
+    {"id": UUIDv7, "kind": "patient", "clinic": UUID, "patient": UUID, "author": "name of the account",
+     "device": UUID, "recorded_at": "2026-11-25T09:30:00+01:00", "supersedes": [ids], "body": {...},
+     "digest": "64 hex digits"}
+
+The server adds ``position`` (1, 2, 3, ... within the clinic, without a gap, in the order of commits) and
+``received_at``. Ids are lower-case UUIDs; ``digest`` is the SHA-256 of the body's canonical JSON (RFC 8785);
+``patient`` is the id of the first version of the patient's own record. ``recorded_at`` is the device's time: it is kept
+as it came, however wrong that clock is, and decides nothing. ``server_time`` in every answer lets the device tell its
+user about a wrong clock.
+
+Push
+====
+``POST /api/v1/clinics/{clinic}/push`` with ``{"device": ID, "records": [...]}``, at most ``MOST_RECORDS``. The answer
+is 200 with one result per record, in the order sent::
+
+    {"id", "status", "position", "received_at", "code", "text", "field", "retryable"}
+
+- ``accepted``: it is in the ledger, at ``position``; code and the rest are null.
+- ``duplicate``: the same record is there already, at ``position``. To the device this is the same as accepted: a lost
+  reply is repaired by sending again, as often as it takes. Two records are the same if id, clinic, kind, patient,
+  author, device, recorded_at, supersedes (in any order), body digest all agree.
+- ``rejected``: it is not in the ledger. ``retryable: true`` means that the same bytes may be accepted later: what it
+  refers to has not arrived yet (``reference_unknown``), its device is not registered (``device_unknown``), or the
+  server failed on this one record (``server_fault``). ``retryable: false`` means that it waits for a person.
+
+A rejected record never holds up another, unless that one refers to it. A batch is one transaction: when the answer
+arrives, what it calls accepted is committed. A whole-request error (4xx, 5xx in the common error shape) says that
+nothing was stored; 401 means sign in and send again; 413 and ``batch_too_large`` mean send fewer; 5xx and no answer
+mean send again later.
+
+Codes of a rejection
+    the envelope:  ``record_malformed`` and the codec's own codes, ``kind_unknown``, ``id_reused`` (the id belongs to
+                   another record), ``clinic_differs``, ``author_differs``, ``device_unknown``, ``role_may_not``
+    the body:      the codec's own codes, ``digest_mismatch``
+    references:    ``reference_unknown``, ``reference_kind``, ``patient_differs``, ``supersedes_itself``,
+                   ``supersedes_repeated``
+    by kind:       listed in each module of :mod:`clinic.sync.kinds`
+
+Pull
+====
+``GET /api/v1/clinics/{clinic}/pull?after=CURSOR&limit=N&device=ID`` answers
+``{"server_time", "records": [...], "cursor", "more", "reset"}``: records after the cursor in feed order, and the cursor
+to ask with next. Without ``after`` it begins at the beginning. The device stores records and cursor in one transaction.
+``more`` says that the next page has something already.
+
+``reset: true`` says that the cursor means nothing here any more: it belongs to another feed (the server was restored
+from a backup), to another scope (the person's role changed), or cannot be read. The answer then carries no records and
+an empty cursor; the device pulls from the beginning into a staging place, keeps its outbox, and swaps.
+
+A record may come again; a device keeps the one that it has. Why none can be missed: :mod:`clinic.ledger.commands`.
+
+Scope
+=====
+Surgeons, clinic staff and coordinators pull the whole feed. Theatre staff pull what cards are made of, of patients with
+a plan signed in the last days: :mod:`clinic.sync.scope`.
+
+Devices
+=======
+``device`` names a device that the person signed in from. A revoked device is refused by pull (403 ``device_revoked``)
+and may still push what it holds.
+"""
+
+from typing import Final
+
+MOST_RECORDS: Final = 200
+"""Records of one push: a batch holds the clinic's feed while it commits, and a lost reply costs it all again."""
+
+MOST_PULLED: Final = 1000
+USUALLY_PULLED: Final = 500

@@ -1,0 +1,88 @@
+"""What theatre devices pull: the records that cards are made of, of patients with a plan signed in the last days.
+
+Never examinations, and of plans only those that were signed or that replace a signed one (a card must be seen to be
+out of date). A patient's record is older than the signature that opens it to theatre, and a device may have pulled
+beyond it by then; so each record has a place in the theatre's feed: the position at which it was opened. A place
+changes only when the signature that opened it leaves the window and a later one takes over; the record then comes
+again, which does no harm.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from uuid import UUID
+
+from django.conf import settings
+
+from clinic.ledger.models import Record
+
+CARD_KINDS = ("patient", "plan", "signature", "retraction")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Row:
+    """What the scope must know of a record."""
+
+    id: UUID
+    kind: str
+    position: int
+    supersedes: tuple[UUID, ...]
+    about_id: UUID | None
+    in_window: bool
+
+
+def name() -> str:
+    """The scope's name in cursors: with another window the places are others."""
+    return f"theatre-{settings.THEATRE_DAYS}"
+
+
+def places(clinic: UUID, *, up_to: int, now: datetime) -> dict[UUID, int]:
+    """The place of every record that theatre may have, of the clinic's records up to a position."""
+    since = now - timedelta(days=settings.THEATRE_DAYS)
+    signed = Record.objects.filter(clinic=clinic, kind="signature", received_at__gte=since, position__lte=up_to)
+    patients = set(signed.values_list("patient", flat=True))
+    records = (
+        Record.objects.filter(clinic=clinic, patient__in=patients, kind__in=CARD_KINDS, position__lte=up_to)
+        .only("id", "kind", "position", "patient", "about", "received_at")
+        .prefetch_related("supersessions")
+        .order_by("position")
+    )
+    by_patient: dict[UUID, list[Row]] = defaultdict(list)
+    for record in records:
+        by_patient[record.patient].append(
+            Row(
+                id=record.pk,
+                kind=record.kind,
+                position=record.position,
+                supersedes=record.supersedes,
+                about_id=record.about_id,
+                in_window=record.received_at >= since,
+            )
+        )
+    return {row: place for rows in by_patient.values() for row, place in opened(rows).items()}
+
+
+def opened(rows: Sequence[Row]) -> dict[UUID, int]:
+    """The place of each of one patient's records that theatre may have; ``rows`` in feed order."""
+    found: dict[UUID, int] = {}
+    for count, row in enumerate(rows, start=1):
+        for opened_now in card_records(rows[:count]) - found.keys():
+            found[opened_now] = row.position
+    return found
+
+
+def card_records(rows: Iterable[Row]) -> set[UUID]:
+    """Which of one patient's records belong to cards, once a plan was signed in the window; else none."""
+    known = list(rows)
+    if not any(row.kind == "signature" and row.in_window for row in known):
+        return set()
+    plans = {row.about_id for row in known if row.kind == "signature"}
+    for row in known:
+        if row.kind == "plan" and not plans.isdisjoint(row.supersedes):
+            plans.add(row.id)
+    open_to_all = {row.id for row in known if row.kind in ("patient", "signature")}
+    may = open_to_all | {row.id for row in known if row.kind == "plan" and row.id in plans}
+    return may | {row.id for row in known if row.kind == "retraction" and row.about_id in may}
