@@ -1,12 +1,14 @@
 /**
  * What every screen stands in: the way back and the storage line, the patient, one question, one next step within the thumb's reach.
  *
- *     <${Frame} title="Measure" patient=${patient.body} back="/patients" next=${{ label: "See findings", to: "/..." }}>...<//>
+ *     <${Frame} title='Measure' patient=${patient.body} back='/patients' next=${{ label: 'See findings', to: '/...' }}>...<//>
  */
-import { html, useEffect, useRef } from '../../vendor/preact.js';
+import { html, useEffect, useLayoutEffect, useRef } from '../../vendor/preact.js';
 import { PatientBanner } from '../banner/banner.js';
+import { Emblem } from '../emblem/emblem.js';
 import { Mark } from '../mark/mark.js';
 import { StorageLine } from '../storage-line/storage-line.js';
+import { StorageProblem } from '../storage-problem/storage-problem.js';
 import { UpdateOffer } from '../update-offer/update-offer.js';
 import { NextStep } from './next-step.js';
 
@@ -15,21 +17,25 @@ import { NextStep } from './next-step.js';
  * @param {string} props.title the screen's question or name: its one first heading
  * @param {{full_name: string, born_on: string, hospital_number: string}} [props.patient] body of the patient's record
  * @param {string} [props.back] the route one step up, for example `/patients`; absent at the top
- * @param {import("./next-step.js").Step} [props.next] the one obvious next step
- * @param {import("./next-step.js").Step} [props.also] a quieter step beside it
- * @param {"column" | "wide" | "alone"} [props.layout] a column to read, the whole width, or a lone panel before sign-in, where there
+ * @param {import('./next-step.js').Step} [props.next] the one obvious next step
+ * @param {import('./next-step.js').Step} [props.also] a quieter step beside it
+ * @param {unknown} [props.corner] a link or a word beside the title
+ * @param {{label: string, content: unknown}} [props.beside] where to go from here, in a column of its own
+ * @param {'column' | 'wide' | 'alone'} [props.layout] a column to read, the whole width, or a lone panel before sign-in, where there
  *   is no storage to tell of
  * @param {unknown} props.children
  */
-export function Frame({ title, patient, back, next, also, layout = 'column', children }) {
+export function Frame({ title, patient, back, next, also, corner, beside, layout = 'column', children }) {
   const heading = useRef(null);
 
   useEffect(() => {
     document.title = `${title} · Primary Position`;
   }, [title]);
 
+  // Before the effects of what stands in the frame: a list that remembers its place sets it after this.
+  useLayoutEffect(() => window.scrollTo(0, 0), []);
+
   useEffect(() => {
-    window.scrollTo(0, 0);
     const held = document.activeElement;
     if (!held?.closest('.frame-main')) heading.current.focus({ preventScroll: true });
   }, []);
@@ -39,16 +45,23 @@ export function Frame({ title, patient, back, next, also, layout = 'column', chi
       <div class="frame-bar">
         ${back
           ? html`<a class="button bare frame-back" href=${`#${back}`}><${Mark} name="back" /><span>Back</span></a>`
-          : html`<span class="frame-name">Primary Position</span>`}
+          : html`<span class="frame-name"><${Emblem} /><span>Primary Position</span></span>`}
         ${layout !== 'alone' && html`<${StorageLine} />`}
       </div>
       <${UpdateOffer} />
+      <${StorageProblem} />
     </header>
     ${patient && html`<div class="frame-patient"><${PatientBanner} patient=${patient} /></div>`}
-    <main class="frame-main">
-      <h1 class="frame-title" tabindex="-1" ref=${heading}>${title}</h1>
-      ${children}
-    </main>
+    <div class="frame-body">
+      ${beside && html`<nav class="frame-beside" aria-label=${beside.label}>${beside.content}</nav>`}
+      <main class="frame-main">
+        <div class="frame-head">
+          <h1 tabindex="-1" ref=${heading}>${title}</h1>
+          ${corner}
+        </div>
+        ${children}
+      </main>
+    </div>
     ${(next || also) &&
     html`<footer class="frame-foot">
       <div class="frame-steps">

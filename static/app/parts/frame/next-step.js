@@ -10,7 +10,7 @@ import { html, useState } from '../../vendor/preact.js';
  * @property {string} [blocked] why it cannot be taken yet; shown above the step, and the step says it again when touched
  */
 
-/** @param {{step: Step, rank: "main" | "also"}} props */
+/** @param {{step: Step, rank: 'main' | 'also'}} props */
 export function NextStep({ step, rank }) {
   const [asked, setAsked] = useState(false);
   const look = `button ${rank}`;

@@ -14,7 +14,7 @@ const LEVELS = ['stop', 'caution', 'note'];
  * One warning.
  *
  * @param {object} props
- * @param {"stop" | "caution" | "note"} props.level
+ * @param {'stop' | 'caution' | 'note'} props.level
  * @param {unknown} props.children what is said
  * @param {{mark: string, source: string}} [props.provenance]
  */

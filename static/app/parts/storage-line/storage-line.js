@@ -16,7 +16,7 @@ export function StorageLine() {
       <${Mark} name=${words.mark} />
       <span>
         <span class="storage-state">${words.state}</span>
-        <span class="storage-more">${[words.age, words.heard].filter(Boolean).join(' · ')}</span>
+        <span class="storage-more">${words.more}</span>
       </span>
     </a>
     <p class="unseen" role="status">${words.state}</p>

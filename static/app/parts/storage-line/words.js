@@ -5,8 +5,7 @@ import { agoWords, durationWords } from '../calendar/ago.js';
  * @typedef {object} StorageWords
  * @property {"attention" | "saved" | "sent"} mark
  * @property {string} state the state in words with its count: what is announced when it changes
- * @property {string} age how long the oldest has waited, or an empty text
- * @property {string} heard the last word from the clinic
+ * @property {string} more ages: of the oldest that waits, and of the last word from the clinic
  *
  * @param {{waiting: number, attention: number, oldestWaitingAt: string | null, lastHeard: string | null}} sync
  * @param {number} nowMs
@@ -14,11 +13,16 @@ import { agoWords, durationWords } from '../calendar/ago.js';
  */
 export function storageWords(sync, nowMs) {
   const heard = sync.lastHeard ? `clinic heard ${agoWords(sync.lastHeard, nowMs)}` : 'clinic not heard yet';
-  const age = sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${durationWords(sync.oldestWaitingAt, nowMs)}` : '';
+  const oldest = sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${durationWords(sync.oldestWaitingAt, nowMs)}` : '';
   if (sync.attention > 0) {
-    const also = sync.waiting > 0 ? `, ${sync.waiting} saved on this phone` : '';
-    return { mark: 'attention', state: `Needs attention: ${sync.attention}${also}`, age, heard };
+    const also = sync.waiting > 0 ? `${sync.waiting} more saved` : '';
+    return { mark: 'attention', state: `Needs attention: ${sync.attention}`, more: listed(also, heard) };
   }
-  if (sync.waiting > 0) return { mark: 'saved', state: `Saved on this phone: ${sync.waiting} to send`, age, heard };
-  return { mark: 'sent', state: 'Sent', age, heard };
+  if (sync.waiting > 0) return { mark: 'saved', state: `Saved on this phone: ${sync.waiting}`, more: listed(oldest, heard) };
+  return { mark: 'sent', state: 'Sent', more: heard };
+}
+
+/** @param {string[]} facts */
+function listed(...facts) {
+  return facts.filter(Boolean).join(' · ');
 }

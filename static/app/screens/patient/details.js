@@ -1,0 +1,15 @@
+/** What is known of the patient beyond the banner, and the way to correct it. */
+import { html } from '../../vendor/preact.js';
+
+/** @param {{patient: import('../../store/envelope.js').LedgerRecord}} props */
+export function Details({ patient: { body, patient: id } }) {
+  return html`<section class="card stack" aria-labelledby="details">
+    <h2 id="details">Details</h2>
+    <dl class="facts">
+      <div class="fact"><dt>Sex</dt><dd>${body.sex ?? 'unknown'}</dd></div>
+      <div class="fact"><dt>Allergies</dt><dd>${body.allergies ? html`<strong>${body.allergies}</strong>` : 'none entered'}</dd></div>
+      ${body.note && html`<div class="fact"><dt>Note</dt><dd class="as-typed">${body.note}</dd></div>`}
+    </dl>
+    <div class="buttons"><a class="button" href=${`#/patients/${id}/edit`}>Correct details</a></div>
+  </section>`;
+}

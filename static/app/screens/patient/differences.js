@@ -1,0 +1,59 @@
+/** Where two or more versions of one body differ, in words, field by field. */
+import { shortDateWords } from '../../parts/calendar/date.js';
+import { EYE_WORDS, MUSCLE_WORDS } from '../../words/anatomy.js';
+import { cellWords, CORRECTION_WORDS, readingLines } from '../../words/reading.js';
+import { FIELD_WORDS } from '../../words/field.js';
+import { mmWords } from '../../words/figures.js';
+
+/**
+ * @typedef {object} Difference
+ * @property {string} field
+ * @property {string} words the field in words
+ * @property {string[]} values one for each version, in their order; `not entered` where it lacks
+ *
+ * @param {any[]} bodies
+ * @returns {Difference[]}
+ */
+export function differences(bodies) {
+  const flat = bodies.map(flattened);
+  const fields = [...new Set(flat.flatMap((facts) => [...facts.keys()]))];
+  return fields
+    .map((field) => ({
+      field,
+      words: flat.find((facts) => facts.has(field)).get(field).words,
+      values: flat.map((facts) => facts.get(field)?.value || 'not entered'),
+    }))
+    .filter(({ values }) => new Set(values).size > 1);
+}
+
+/**
+ * @param {any} body
+ * @returns {Map<string, {words: string, value: string}>}
+ */
+function flattened(body) {
+  /** @type {Map<string, {words: string, value: string}>} */
+  const facts = new Map();
+  const tell = (/** @type {string} */ field, /** @type {string} */ words, /** @type {string} */ value) => facts.set(field, { words, value });
+
+  for (const [field, words] of Object.entries(FIELD_WORDS)) {
+    if (body[field] != null) tell(field, words, field.endsWith('_on') ? shortDateWords(body[field]) : String(body[field]));
+  }
+  for (const reading of body.readings ?? []) {
+    const where = `${cellWords(reading)}, ${CORRECTION_WORDS[reading.correction]}`;
+    tell(`reading ${where}`, where, readingLines(reading).map(({ text }) => text).join(', '));
+  }
+  for (const { eye, muscle, grade } of body.versions ?? []) {
+    const where = `${EYE_WORDS[eye]}, ${MUSCLE_WORDS[muscle]}`;
+    tell(`version ${where}`, `Version, ${where}`, grade > 0 ? `+${grade}` : String(grade));
+  }
+  for (const [index, past] of (body.previous_operations ?? []).entries()) {
+    const what = [past.operation, past.mm != null && mmWords(past.mm), past.year].filter(Boolean).join(', ');
+    tell(`past ${index}`, `Earlier operation ${index + 1}`, `${EYE_WORDS[past.eye]}, ${MUSCLE_WORDS[past.muscle]}: ${what}`);
+  }
+  for (const dose of body.option?.doses ?? []) {
+    const where = `${EYE_WORDS[dose.eye]}, ${MUSCLE_WORDS[dose.muscle]}`;
+    tell(`dose ${where}`, where, `${dose.operation} ${mmWords(dose.mm)}`);
+  }
+  if (body.table) tell('table', 'Table', body.table.name);
+  return facts;
+}

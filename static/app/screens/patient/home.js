@@ -1,0 +1,32 @@
+/** The case as a line, newest examination first; what disturbs it stands above. */
+import { Notice } from '../../parts/notice/notice.js';
+import { html } from '../../vendor/preact.js';
+import { Conflict } from './conflict.js';
+import { Details } from './details.js';
+import { whyOutdated } from './line.js';
+import { PlanLine } from './plan-line.js';
+import { SittingCard } from './sitting-card.js';
+
+/** @param {{line: import('./line.js').Line, records: readonly import('../../store/envelope.js').LedgerRecord[]}} props */
+export function Home({ line, records }) {
+  const { patient, sittings, outdated, conflicts } = line;
+  return html`<div class="stack wide">
+    ${conflicts.map((conflict) => html`<${Conflict} key=${conflict.heads[0].id} kind=${conflict.kind} versions=${conflict.heads} />`)}
+    <section class="stack" aria-labelledby="examinations">
+      <h2 id="examinations">Examinations</h2>
+      ${sittings.length === 0 && html`<p class="soft">Nothing measured yet. One reading is enough to begin: the primary position at distance.</p>`}
+      ${sittings.map((sitting) => html`<${SittingCard} key=${sitting.examination.id} patient=${patient.patient} sitting=${sitting} />`)}
+    </section>
+    ${outdated.length > 0 &&
+    html`<section class="stack" aria-labelledby="outdated">
+      <h2 id="outdated">No longer current</h2>
+      ${outdated.map(
+        (planned) => html`<div class="card stack tight" key=${planned.plan.id}>
+          <${Notice} level="caution"><p>${whyOutdated(records, planned.plan)} Do not operate by this plan.</p><//>
+          <${PlanLine} patient=${patient.patient} planned=${planned} />
+        </div>`,
+      )}
+    </section>`}
+    <${Details} patient=${patient} />
+  </div>`;
+}

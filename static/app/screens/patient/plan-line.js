@@ -1,0 +1,35 @@
+/** A plan in short: the operation, muscle by muscle with the side in words, whether it is signed, and where it leads. */
+import { momentWords } from '../../parts/calendar/ago.js';
+import { Mark } from '../../parts/mark/mark.js';
+import { Notice } from '../../parts/notice/notice.js';
+import { html } from '../../vendor/preact.js';
+import { EYE_WORDS, MUSCLE_WORDS } from '../../words/anatomy.js';
+import { mmFigure } from '../../words/figures.js';
+import { TakeBack } from './take-back.js';
+
+/** @param {{patient: string, planned: import('./line.js').Planned}} props */
+export function PlanLine({ patient, planned: { plan, signature, patientChanged } }) {
+  const { option, table, engine_version } = plan.body;
+  return html`<section class="plan-line stack tight" aria-label=${signature ? 'Signed plan' : 'Plan, not signed'}>
+    <p class="plan-line-state">
+      ${signature ? html`<${Mark} name="done" /><strong>Signed</strong>` : html`<strong>Planned, not signed</strong>`}
+      <span class="soft small">${signature ? `${signature.body.signer_name}, ${momentWords(signature.body.signed_at)}` : `${plan.author}, ${momentWords(plan.recorded_at)}`}</span>
+    </p>
+    <ul class="plan-line-doses">
+      ${option.doses.map(
+        (dose) => html`<li key=${`${dose.eye} ${dose.muscle}`}>
+          <span class="side">${EYE_WORDS[dose.eye]}</span> ${MUSCLE_WORDS[dose.muscle]}, ${dose.operation} <strong>${mmFigure(dose.mm)} mm</strong>
+        </li>`,
+      )}
+    </ul>
+    <p class="small soft">Table ${table.name}, engine ${engine_version}${signature && html`, check word <strong class="check-word">${signature.body.check_word}</strong>`}</p>
+    ${patientChanged &&
+    html`<${Notice} level="caution"><p>The patient’s details were changed after this plan was made. Compare them before relying on it.</p><//>`}
+    <div class="buttons">
+      ${signature
+        ? html`<a class="button" href=${`#/patients/${patient}/card/${signature.id}`}>Card</a>`
+        : html`<a class="button" href=${`#/patients/${patient}/sign/${plan.id}`}>Sign</a>`}
+      <${TakeBack} record=${signature ?? plan} what=${signature ? 'this signature' : 'this plan'} />
+    </div>
+  </section>`;
+}

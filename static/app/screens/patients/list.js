@@ -1,0 +1,62 @@
+/** The patients of the clinic, narrowed as one types or chooses a state. */
+import { useObservable } from '../../observable.js';
+import { ageWords } from '../../parts/calendar/age.js';
+import { shortDateWords, today } from '../../parts/calendar/date.js';
+import { Empty } from '../../parts/empty/empty.js';
+import { StateWord } from '../../parts/state-word/state-word.js';
+import { records } from '../../store/store.js';
+import { html, useMemo } from '../../vendor/preact.js';
+import { narrowing, PAGE } from './narrowing.js';
+import { matches } from './match.js';
+import { useKeptPlace } from './place.js';
+import { Search } from './search.js';
+import { worklist } from './worklist.js';
+
+/** @param {{current?: string}} props the id of the patient who is open beside the list */
+export function PatientList({ current }) {
+  const all = useObservable(records);
+  const { typed, state, shown } = useObservable(narrowing);
+  const place = useKeptPlace();
+  const entries = useMemo(() => worklist(all), [all]);
+  const found = entries.filter((entry) => (!state || entry.state === state) && matches(entry.body, typed));
+
+  if (entries.length === 0) {
+    return html`<${Empty} title="No patients on this phone yet">
+      <p>Patients of your clinic appear here as soon as the clinic is heard, or when you enter one. Both work without a network.</p>
+    <//>`;
+  }
+  return html`<div class="patient-list" ref=${place}>
+    <${Search} entries=${entries} found=${found.length} />
+    ${found.length === 0 && html`<${NobodyFits} typed=${typed} />`}
+    <ul class="patient-rows">
+      ${found.slice(0, shown).map((entry) => html`<${Row} key=${entry.id} entry=${entry} current=${entry.id === current} />`)}
+    </ul>
+    ${found.length > shown &&
+    html`<button type="button" class="button" onClick=${() => narrowing.set({ ...narrowing.get(), shown: shown + PAGE })}>Show more (${found.length - shown} left)</button>`}
+  </div>`;
+}
+
+/** @param {{entry: import('./worklist.js').Entry, current: boolean}} props */
+function Row({ entry, current }) {
+  const { body } = entry;
+  return html`<li>
+    <a class="patient-row" href=${`#/patients/${entry.id}`} aria-current=${current ? 'true' : undefined}>
+      <span class="patient-row-name">${body.full_name}</span>
+      <span class="patient-row-facts">
+        <span>${shortDateWords(body.born_on)} (${ageWords(body.born_on, today())})</span>
+        <span class="patient-row-number">${body.hospital_number}</span>
+      </span>
+      <span class="patient-row-state">
+        ${entry.conflict && html`<strong class="patient-row-conflict">Two versions</strong>`}
+        <${StateWord} state=${entry.state} />
+      </span>
+    </a>
+  </li>`;
+}
+
+/** @param {{typed: string}} props */
+function NobodyFits({ typed }) {
+  return html`<${Empty} title="Nobody fits">
+    <p>${typed ? `No patient on this phone has a name, number or birth date like “${typed}”.` : 'No patient on this phone has come to this point.'}</p>
+  <//>`;
+}

@@ -1,0 +1,59 @@
+/** How far one patient's case has come along the line, from the current records alone. */
+
+/** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
+/** @typedef {'to measure' | 'measured' | 'planned' | 'signed'} State */
+
+/** The states in the order of the line. @type {State[]} */
+export const STATES = ['to measure', 'measured', 'planned', 'signed'];
+
+/**
+ * @typedef {object} Progress
+ * @property {State} state of the newest examination
+ * @property {LedgerRecord} [examination] the newest by the day it was done
+ * @property {LedgerRecord} [plan] the plan made from that examination; the signed one if any is
+ * @property {LedgerRecord} [signature] the signature that fits that plan
+ */
+
+/**
+ * A plan counts only if it was made from the very version of the examination that is current, a signature only if it
+ * was given for the very plan: what was changed after it, it does not cover.
+ *
+ * @param {{examinations: LedgerRecord[], plans: LedgerRecord[], signatures: LedgerRecord[]}} current heads of one patient
+ * @returns {Progress}
+ */
+export function progressOf({ examinations, plans, signatures }) {
+  const [examination] = newestFirst(examinations);
+  if (!examination) return { state: 'to measure' };
+  const made = plansOf(examination, plans);
+  for (const plan of made) {
+    const signature = signatureOf(plan, signatures);
+    if (signature) return { state: 'signed', examination, plan, signature };
+  }
+  return made.length > 0 ? { state: 'planned', examination, plan: made[0] } : { state: 'measured', examination };
+}
+
+/** @param {LedgerRecord[]} examinations */
+export function newestFirst(examinations) {
+  const key = (/** @type {LedgerRecord} */ record) => `${record.body.examined_on} ${record.id}`;
+  return [...examinations].sort((a, b) => (key(a) < key(b) ? 1 : -1));
+}
+
+/**
+ * @param {LedgerRecord} examination
+ * @param {LedgerRecord[]} plans
+ * @returns {LedgerRecord[]} made from this version of the examination, newest first
+ */
+export function plansOf(examination, plans) {
+  return plans
+    .filter((plan) => plan.body.examination_id === examination.id && plan.body.examination_digest === examination.digest)
+    .sort((a, b) => (a.id < b.id ? 1 : -1));
+}
+
+/**
+ * @param {LedgerRecord} plan
+ * @param {LedgerRecord[]} signatures
+ * @returns {LedgerRecord | undefined}
+ */
+export function signatureOf(plan, signatures) {
+  return signatures.find(({ body }) => body.plan_id === plan.id && body.plan_digest === plan.digest);
+}

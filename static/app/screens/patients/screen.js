@@ -1,0 +1,20 @@
+/** All patients of the clinic. */
+import { Empty } from '../../parts/empty/empty.js';
+import { Frame } from '../../parts/frame/frame.js';
+import { Mark } from '../../parts/mark/mark.js';
+import { useRoomForTwo } from '../../parts/room/room.js';
+import { html } from '../../vendor/preact.js';
+import { PatientList } from './list.js';
+
+export default function Patients() {
+  const roomy = useRoomForTwo();
+  const settings = html`<a class="button bare" href="#/settings"><${Mark} name="settings" />Settings</a>`;
+  return html`<${Frame} title="Patients" layout=${roomy ? 'wide' : 'column'} corner=${settings} next=${{ label: 'New patient', to: '/patients/new' }}>
+    ${roomy
+      ? html`<div class="beside">
+          <${PatientList} />
+          <div class="beside-detail"><${Empty} title="Choose a patient"><p>The examinations, plans and cards of the patient show here.</p><//></div>
+        </div>`
+      : html`<${PatientList} />`}
+  <//>`;
+}

@@ -1,0 +1,45 @@
+/** The search field and the four states of the line with how many patients stand at each. */
+import { useObservable } from '../../observable.js';
+import { Mark } from '../../parts/mark/mark.js';
+import { html } from '../../vendor/preact.js';
+import { narrowing } from './narrowing.js';
+import { STATES } from './progress.js';
+
+/** @param {{entries: import('./worklist.js').Entry[], found: number}} props */
+export function Search({ entries, found }) {
+  const { typed, state } = useObservable(narrowing);
+  const count = (/** @type {string} */ wanted) => entries.filter((entry) => entry.state === wanted).length;
+  const narrow = (/** @type {object} */ change) => narrowing.set({ ...narrowing.get(), ...change });
+
+  return html`<search class="patient-search">
+    <label class="search-field">
+      <span class="unseen">Search by name, number or birth date</span>
+      <${Mark} name="search" />
+      <input
+        class="input"
+        type="search"
+        placeholder="Name, number or birth date"
+        autocomplete="off"
+        autocorrect="off"
+        spellcheck=${false}
+        enterkeyhint="search"
+        value=${typed}
+        onInput=${(event) => narrow({ typed: event.currentTarget.value })}
+      />
+    </label>
+    <div class="search-states" role="group" aria-label="How far they have come">
+      ${STATES.map(
+        (wanted) => html`<button
+          type="button"
+          class="search-state"
+          key=${wanted}
+          aria-pressed=${String(state === wanted)}
+          onClick=${() => narrow({ state: state === wanted ? null : wanted })}
+        >
+          <strong>${count(wanted)}</strong><span>${wanted}</span>
+        </button>`,
+      )}
+    </div>
+    <p class="unseen" role="status">${typed || state ? `${found} found` : ''}</p>
+  </search>`;
+}

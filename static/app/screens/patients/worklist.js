@@ -1,0 +1,59 @@
+/** All patients of the clinic with how far each has come, last worked on first. */
+import { heads } from '../../store/heads.js';
+import { progressOf } from './progress.js';
+
+/** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
+
+/**
+ * @typedef {object} Entry
+ * @property {string} id the patient's id, as in the routes
+ * @property {any} body of the newest current version of the patient's record
+ * @property {boolean} conflict two current versions of the patient's record
+ * @property {import('./progress.js').State} state
+ */
+
+/**
+ * @param {readonly LedgerRecord[]} records
+ * @returns {Entry[]}
+ */
+export function worklist(records) {
+  const examinations = byPatient(heads(records, 'examination'));
+  const plans = byPatient(heads(records, 'plan'));
+  const signatures = byPatient(heads(records, 'signature'));
+  const touched = lastTouch(records);
+
+  return [...byPatient(heads(records, 'patient'))]
+    .map(([id, versions]) => ({
+      id,
+      body: versions[0].body,
+      conflict: versions.length > 1,
+      state: progressOf({
+        examinations: examinations.get(id) ?? [],
+        plans: plans.get(id) ?? [],
+        signatures: signatures.get(id) ?? [],
+      }).state,
+    }))
+    .sort((a, b) => ((touched.get(a.id) ?? '') < (touched.get(b.id) ?? '') ? 1 : -1));
+}
+
+/** @param {LedgerRecord[]} records */
+function byPatient(records) {
+  /** @type {Map<string, LedgerRecord[]>} */
+  const groups = new Map();
+  for (const record of records) {
+    const group = groups.get(record.patient);
+    if (group) group.push(record);
+    else groups.set(record.patient, [record]);
+  }
+  return groups;
+}
+
+/** The id of each patient's latest record: ids begin with the time they were made. @param {readonly LedgerRecord[]} records */
+function lastTouch(records) {
+  /** @type {Map<string, string>} */
+  const latest = new Map();
+  for (const { patient, id } of records) {
+    if (id > (latest.get(patient) ?? '')) latest.set(patient, id);
+  }
+  return latest;
+}

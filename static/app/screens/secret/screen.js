@@ -1,0 +1,51 @@
+/** Choosing the PIN or passphrase that opens the records on this phone without a network. */
+import { Choice } from '../../parts/choice/choice.js';
+import { FaultList } from '../../parts/fault-list/fault-list.js';
+import { Frame } from '../../parts/frame/frame.js';
+import { Notice } from '../../parts/notice/notice.js';
+import { SecretField } from '../../parts/secret-field/secret-field.js';
+import { setSecret } from '../../session/session.js';
+import { html, useState } from '../../vendor/preact.js';
+import { rememberKind } from '../unlock/kind.js';
+import { KINDS } from './kinds.js';
+
+export default function Secret() {
+  const [kind, setKind] = useState('pin');
+  const [secret, setTyped] = useState('');
+  const [again, setAgain] = useState('');
+  const [faults, setFaults] = useState([]);
+  const [busy, setBusy] = useState(false);
+
+  const submit = async (event) => {
+    event.preventDefault();
+    if (busy) return;
+    if (secret !== again) return setFaults([{ code: 'not_alike', field: 'again', text: 'The two entries are not alike.' }]);
+    setBusy(true);
+    try {
+      rememberKind(kind);
+      await setSecret(secret);
+    } catch (fault) {
+      setFaults([fault]);
+      setBusy(false);
+    }
+  };
+
+  const change = (set) => (value) => {
+    set(value);
+    setFaults([]);
+  };
+
+  return html`<${Frame} title="Lock this phone’s records" layout="alone" next=${{ label: busy ? 'Making the lock' : 'Use it', form: 'secret' }}>
+    <form id="secret" class="stack" onSubmit=${submit} novalidate>
+      <p>Records on this phone are sealed. You open them with a PIN or a passphrase of your own, with or without a network.</p>
+      <${Choice} legend="Kind of lock" quiet name="kind" options=${KINDS} value=${kind} onChange=${change(setKind)} />
+      <${FaultList} faults=${faults} title="Not set yet." />
+      <${SecretField} key=${`${kind} first`} label=${kind === 'pin' ? 'PIN' : 'Passphrase'} name="first" kind=${kind} purpose="new-password" value=${secret} onInput=${change(setTyped)} />
+      <${SecretField} key=${`${kind} again`} label="The same again" name="again" kind=${kind} purpose="new-password" value=${again} onInput=${change(setAgain)} />
+      ${kind === 'pin'
+        ? html`<${Notice} level="caution"><p>Who copies this phone’s storage can find a PIN by trying them all. A passphrase of several words protects better.</p><//>`
+        : html`<${Notice} level="note"><p>Four or five unrelated words are easy to remember and hard to guess.</p><//>`}
+      <${Notice} level="note"><p>It is kept nowhere. If it is forgotten, what was sent comes back from the clinic; what was not sent yet is lost.</p><//>
+    </form>
+  <//>`;
+}

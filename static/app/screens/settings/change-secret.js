@@ -1,0 +1,48 @@
+/** Another PIN or passphrase for the same records. */
+import { FaultList } from '../../parts/fault-list/fault-list.js';
+import { SecretField } from '../../parts/secret-field/secret-field.js';
+import { Choice } from '../../parts/choice/choice.js';
+import { Sheet } from '../../parts/sheet/sheet.js';
+import { changeSecret } from '../../session/session.js';
+import { html, useState } from '../../vendor/preact.js';
+import { rememberedKind, rememberKind } from '../unlock/kind.js';
+import { KINDS } from '../secret/kinds.js';
+
+const BLANK = { old: '', next: '', again: '' };
+
+export function ChangeSecret() {
+  const [open, setOpen] = useState(false);
+  const [done, setDone] = useState(false);
+  const [kind, setKind] = useState(rememberedKind);
+  const [typed, setTyped] = useState(BLANK);
+  const [faults, setFaults] = useState([]);
+  const type = (field) => (value) => setTyped((before) => ({ ...before, [field]: value }));
+
+  const submit = async (event) => {
+    event.preventDefault();
+    if (typed.next !== typed.again) return setFaults([{ code: 'not_alike', field: 'again', text: 'The two new entries are not alike.' }]);
+    try {
+      await changeSecret(typed.old, typed.next);
+      rememberKind(kind);
+      setTyped(BLANK);
+      setFaults([]);
+      setOpen(false);
+      setDone(true);
+    } catch (fault) {
+      setFaults([fault]);
+    }
+  };
+
+  return html`<button type="button" class="button" aria-haspopup="dialog" onClick=${() => setOpen(true)}>Change PIN or passphrase</button>
+    <p role="status">${done ? 'Changed. Use the new one from now on.' : ''}</p>
+    <${Sheet} open=${open} title="Change PIN or passphrase" onClose=${() => setOpen(false)}>
+      <form class="stack" onSubmit=${submit} novalidate>
+        <${FaultList} faults=${faults} title="Not changed." />
+        <${SecretField} label="The present one" name="secret-old" kind=${rememberedKind()} purpose="current-password" value=${typed.old} onInput=${type('old')} />
+        <${Choice} legend="The new one is a" name="secret-kind" options=${KINDS} value=${kind} onChange=${setKind} />
+        <${SecretField} key=${`${kind} next`} label="The new one" name="secret-next" kind=${kind} purpose="new-password" value=${typed.next} onInput=${type('next')} />
+        <${SecretField} key=${`${kind} again`} label="The new one again" name="secret-again" kind=${kind} purpose="new-password" value=${typed.again} onInput=${type('again')} />
+        <div class="buttons"><button class="button main">Change it</button></div>
+      </form>
+    <//>`;
+}

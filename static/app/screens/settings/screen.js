@@ -1,0 +1,20 @@
+/** How the app looks and behaves on this device, the lock, and what versions are at work. */
+import { Frame } from '../../parts/frame/frame.js';
+import { html } from '../../vendor/preact.js';
+import { About } from './about.js';
+import { Account } from './account.js';
+import { Look } from './look.js';
+import { Lock } from './lock.js';
+import { Tables } from './tables.js';
+
+export default function Settings() {
+  return html`<${Frame} title="Settings" back="/patients">
+    <div class="stack wide">
+      <${Look} />
+      <${Tables} />
+      <${Lock} />
+      <${Account} />
+      <${About} />
+    </div>
+  <//>`;
+}

@@ -1,0 +1,36 @@
+/** User name and password, asked once while there is a network. */
+import { FaultList } from '../../parts/fault-list/fault-list.js';
+import { Field } from '../../parts/field/field.js';
+import { signIn } from '../../session/session.js';
+import { html, useState } from '../../vendor/preact.js';
+
+/** @param {{id: string, username?: string, onDone?: () => void}} props `id` of the form, for the step that submits it */
+export function LoginForm({ id, username: known = '', onDone }) {
+  const [username, setUsername] = useState(known);
+  const [password, setPassword] = useState('');
+  const [faults, setFaults] = useState([]);
+  const [busy, setBusy] = useState(false);
+
+  const submit = async (event) => {
+    event.preventDefault();
+    if (busy) return;
+    setBusy(true);
+    setFaults([]);
+    try {
+      await signIn({ username: username.trim(), password });
+      onDone?.();
+    } catch (fault) {
+      setFaults([fault]);
+    } finally {
+      setBusy(false);
+    }
+  };
+
+  const user = { autocomplete: 'username', autocapitalize: 'none', spellcheck: false, readonly: Boolean(known) };
+  return html`<form id=${id} class="stack" onSubmit=${submit} novalidate aria-busy=${String(busy)}>
+    <${FaultList} faults=${faults} title="Not signed in." />
+    <${Field} label="User name" name=${`${id}-user`} value=${username} onInput=${setUsername} input=${user} />
+    <${Field} label="Password" name=${`${id}-password`} value=${password} onInput=${setPassword} input=${{ type: 'password', autocomplete: 'current-password' }} />
+    <p role="status" class="soft">${busy ? 'Asking the clinic' : ''}</p>
+  </form>`;
+}

@@ -1,0 +1,42 @@
+/** Signing in with the clinic's account, and choosing the clinic for a person who works in several. */
+import { useObservable } from '../../observable.js';
+import { FaultList } from '../../parts/fault-list/fault-list.js';
+import { Frame } from '../../parts/frame/frame.js';
+import { chooseClinic, session } from '../../session/session.js';
+import { html, useState } from '../../vendor/preact.js';
+import { LoginForm } from './login-form.js';
+
+export default function SignIn() {
+  const { phase, clinics } = useObservable(session);
+  return phase === 'choose-clinic' ? html`<${ChooseClinic} clinics=${clinics} />` : html`<${Account} />`;
+}
+
+function Account() {
+  return html`<${Frame} title="Sign in" layout="alone" next=${{ label: 'Sign in', form: 'login' }}>
+    <div class="stack">
+      <p>With the account of your clinic. This needs a network once; from then on the app works without one.</p>
+      <${LoginForm} id="login" />
+    </div>
+  <//>`;
+}
+
+/** @param {{clinics: {id: string, name: string, role: string}[]}} props */
+function ChooseClinic({ clinics }) {
+  const [faults, setFaults] = useState([]);
+  const choose = (id) => chooseClinic(id).catch((fault) => setFaults([fault]));
+  return html`<${Frame} title="Which clinic?" layout="alone">
+    <div class="stack">
+      <${FaultList} faults=${faults} title="The clinic could not be opened." />
+      ${clinics.length === 0 && html`<p>Your account belongs to no clinic yet. The coordinator of your clinic can add it.</p>`}
+      <ul class="clinic-list">
+        ${clinics.map(
+          (clinic) => html`<li key=${clinic.id}>
+            <button type="button" class="button clinic-choice" onClick=${() => choose(clinic.id)}>
+              <strong>${clinic.name}</strong> <span class="soft">as ${clinic.role}</span>
+            </button>
+          </li>`,
+        )}
+      </ul>
+    </div>
+  <//>`;
+}

@@ -1,0 +1,22 @@
+/** What the browser promises about keeping what is stored here, in plain words. */
+import { useObservable } from '../../observable.js';
+import { Notice } from '../../parts/notice/notice.js';
+import { storageState } from '../../store/protection.js';
+import { html } from '../../vendor/preact.js';
+import { sizeWords } from './size-words.js';
+
+export function Protection() {
+  const { asked, persisted, usage, quota, cleared } = useObservable(storageState);
+  return html`<section class="stack tight" aria-labelledby="protection">
+    <h2 id="protection">This phone’s storage</h2>
+    ${cleared &&
+    html`<${Notice} level="caution"><p>The browser had emptied this phone’s storage. What was sent before has come back or is coming back from the clinic; what was not sent is lost.</p><//>`}
+    ${persisted
+      ? html`<p>The browser has promised to keep it until you remove it.</p>`
+      : html`<p>
+          ${asked ? 'The browser has not promised to keep it.' : 'The browser is asked to keep it when the first record is saved.'} It could be emptied when
+          space runs out or the app is not used for long. What is sent is safe at the clinic.
+        </p>`}
+    ${usage !== null && quota !== null && html`<p class="soft">${sizeWords(usage)} used of ${sizeWords(quota)} allowed.</p>`}
+  </section>`;
+}

@@ -1,0 +1,27 @@
+/** Where everything is: saved here, sent, in need of attention; what the browser promises; how the app is installed. */
+import { useObservable } from '../../observable.js';
+import { Frame } from '../../parts/frame/frame.js';
+import { records, outbox } from '../../store/store.js';
+import { syncNow, syncState } from '../../sync/sync.js';
+import { html } from '../../vendor/preact.js';
+import { Attention } from './attention.js';
+import { Installed } from './installed.js';
+import { Protection } from './protection.js';
+import { Sending } from './sending.js';
+import { Waiting } from './waiting.js';
+
+export default function Status() {
+  const sync = useObservable(syncState);
+  const all = useObservable(records);
+  const entries = useObservable(outbox);
+  const next = { label: sync.busy ? 'Talking with the clinic' : 'Send and fetch now', act: syncNow };
+  return html`<${Frame} title="Where your work is" back="/patients" next=${next}>
+    <div class="stack wide">
+      <${Attention} records=${all} entries=${entries} />
+      <${Sending} sync=${sync} total=${all.length} />
+      <${Waiting} records=${all} entries=${entries} />
+      <${Protection} />
+      <${Installed} />
+    </div>
+  <//>`;
+}

@@ -1,0 +1,41 @@
+/** A record in a few words, for lists of what waits or was refused. */
+import { heads } from '../../store/heads.js';
+
+/** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
+
+/** @type {Record<string, string>} */
+const KIND_WORDS = {
+  patient: 'Patient’s details',
+  examination: 'Examination',
+  plan: 'Plan',
+  signature: 'Signature',
+  retraction: 'Record taken back',
+};
+
+/** @param {LedgerRecord} record */
+export function kindWords({ kind }) {
+  return KIND_WORDS[kind] ?? kind;
+}
+
+/**
+ * @param {readonly LedgerRecord[]} records
+ * @param {LedgerRecord} record
+ * @returns {string} name and number of the patient the record belongs to
+ */
+export function whose(records, record) {
+  const body = heads(records, 'patient', record.patient)[0]?.body;
+  return body ? `${body.full_name}, ${body.hospital_number}` : 'a patient who is not on this phone';
+}
+
+/**
+ * Where a record can be looked at and corrected.
+ *
+ * @param {LedgerRecord} record
+ * @returns {string} a route
+ */
+export function placeOf({ kind, id, patient }) {
+  const home = `/patients/${patient}`;
+  if (kind === 'patient') return `${home}/edit`;
+  if (kind === 'examination') return `${home}/measure/${id}`;
+  return home;
+}

@@ -1,0 +1,52 @@
+/** Opening the records on this phone. Works without a network; wrong tries make the next one wait. */
+import { useObservable } from '../../observable.js';
+import { FaultList } from '../../parts/fault-list/fault-list.js';
+import { Frame } from '../../parts/frame/frame.js';
+import { SecretField } from '../../parts/secret-field/secret-field.js';
+import { session, unlock } from '../../session/session.js';
+import { html, useState } from '../../vendor/preact.js';
+import { SignOut } from '../settings/sign-out.js';
+import { Forgotten } from './forgotten.js';
+import { rememberedKind, rememberKind } from './kind.js';
+import { useWait } from './wait.js';
+import { waitWords } from './wait-words.js';
+
+export default function Unlock() {
+  const { user, clinic, waitUntil } = useObservable(session);
+  const [kind, setKind] = useState(rememberedKind);
+  const [secret, setSecret] = useState('');
+  const [faults, setFaults] = useState([]);
+  const [busy, setBusy] = useState(false);
+  const wait_s = useWait(waitUntil);
+
+  const submit = async (event) => {
+    event.preventDefault();
+    if (busy || wait_s > 0) return;
+    setBusy(true);
+    setFaults([]);
+    try {
+      await unlock(secret);
+      rememberKind(kind);
+    } catch (fault) {
+      setFaults([fault]);
+      setSecret('');
+    } finally {
+      setBusy(false);
+    }
+  };
+
+  const next = wait_s > 0 ? { label: 'Unlock', blocked: `Too many wrong tries. Try again in ${waitWords(wait_s)}.` } : { label: busy ? 'Opening' : 'Unlock', form: 'unlock' };
+  const other = kind === 'pin' ? 'passphrase' : 'pin';
+  return html`<${Frame} title="Unlock" layout="alone" next=${next}>
+    <form id="unlock" class="stack" onSubmit=${submit} novalidate>
+      <p>${user.full_name || user.username}, ${clinic.name}</p>
+      <${FaultList} faults=${faults} title="Still locked." />
+      <${SecretField} label=${kind === 'pin' ? 'PIN' : 'Passphrase'} name="secret" kind=${kind} purpose="current-password" value=${secret} onInput=${setSecret} />
+      <div class="buttons">
+        <button type="button" class="button bare" onClick=${() => setKind(other)}>${kind === 'pin' ? 'I use a passphrase' : 'I use a PIN'}</button>
+        <${Forgotten} />
+        <${SignOut} label="Another person" look="bare" />
+      </div>
+    </form>
+  <//>`;
+}
