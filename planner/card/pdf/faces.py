@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from enum import StrEnum
 from functools import cache
-from importlib.resources import files
 from io import BytesIO
+from pathlib import Path
 
 from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
@@ -18,6 +18,7 @@ class Face(StrEnum):
     BOLD = "card-bold"
 
 
+FOLDER = Path(__file__).parent / "fonts"
 FILES = {Face.REGULAR: "NotoSans-Regular-subset.ttf", Face.BOLD: "NotoSans-Bold-subset.ttf"}
 
 
@@ -28,8 +29,8 @@ def font(face: Face) -> TTFont:
     It is read into memory so that no path of this device can get into the page. Only the characters in use are
     embedded; ReportLab's own choice would put the whole of ASCII into every card.
     """
-    data = files(__package__).joinpath("fonts", FILES[face]).read_bytes()
-    loaded = TTFont(face.value, BytesIO(data), asciiReadable=False)
+    data = BytesIO((FOLDER / FILES[face]).read_bytes())
+    loaded = TTFont(face.value, data, asciiReadable=False)
     pdfmetrics.registerFont(loaded)
     return loaded
 
