@@ -1,0 +1,41 @@
+/** The card as the engine made it, in the order in which theatre reads: eye, muscle, operation, mm; then the rest. */
+import { momentWords } from '../../parts/calendar/ago.js';
+import { dateWords } from '../../parts/calendar/date.js';
+import { Eyes } from '../../parts/eyes/eyes.js';
+import { Notices } from '../../parts/notice/notice.js';
+import { Provenance } from '../../parts/provenance/provenance.js';
+import { html } from '../../vendor/preact.js';
+import { CardLine } from './card-line.js';
+
+/** @param {{card: any}} props a `Card` of the engine */
+export function CardFace({ card }) {
+  return html`<article class="card-face" aria-label="Card">
+    <p class="card-eyes">${card.eyes_words}</p>
+    <ul class=${`card-lines card-lines-${card.lines.length}`}>
+      ${card.lines.map((/** @type {any} */ line) => html`<${CardLine} key=${`${line.eye} ${line.muscle}`} line=${line} />`)}
+    </ul>
+    <div class="card-below">
+      <div class="stack">
+        <${Eyes} works=${card.lines} label=${card.title} />
+      </div>
+      <div class="stack">
+        <p class="card-allergies"><span class="soft">Allergies: </span><strong>${card.allergies || 'none entered'}</strong></p>
+        <${Notices} notices=${card.notices} />
+        ${card.plan_note && html`<p><span class="soft">Note: </span>${card.plan_note}</p>`}
+        <p>${card.deviation_words}</p>
+        <p>${card.expected_words}</p>
+      </div>
+    </div>
+    <div class="card-seal">
+      <p><span class="soft">Check word</span> <strong class="card-word">${card.check_word}</strong></p>
+      <p><span class="soft">Signed by</span> <strong>${card.signer_name}</strong><br />${momentWords(card.signed_at)}</p>
+      <p><span class="soft">Examined on</span> <strong>${dateWords(card.examined_on)}</strong></p>
+    </div>
+    <footer class="card-foot small">
+      <p>Table <strong>${card.table.name}</strong>, engine ${card.engine_version}</p>
+      <${Provenance} of=${card.table.provenance} />
+      ${card.table.caution && html`<p>${card.table.caution}</p>`}
+      <p>${card.disclaimer}</p>
+    </footer>
+  </article>`;
+}

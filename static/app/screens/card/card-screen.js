@@ -1,0 +1,32 @@
+/** The card on the screen: dark unless light is chosen, what makes it void above everything, and its PDF. */
+import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
+import { Frame } from '../../parts/frame/frame.js';
+import { html, useState } from '../../vendor/preact.js';
+import { CardFace } from './card-face.js';
+import { CardPdf } from './card-pdf.js';
+import { CardState } from './card-state.js';
+import { Void } from './void.js';
+import { useCard } from './use-card.js';
+import { useTheatreLight } from './theatre-light.js';
+
+/** @param {{patient: import('../../store/envelope.js').LedgerRecord, pieces: import('../../planning/kept-cards.js').Pieces}} props */
+export function CardScreen({ patient, pieces }) {
+  const { card, state, faults } = useCard(pieces);
+  const [isDark, turnLight] = useTheatreLight();
+  const [isPdfOpen, setPdfOpen] = useState(false);
+  return html`<${Frame}
+    title="Card"
+    patient=${patient.body}
+    back=${`/patients/${patient.patient}`}
+    layout="wide"
+    also=${{ label: isDark ? 'Light' : 'Dark', act: turnLight }}
+    next=${{ label: 'PDF: open, print, share', act: () => setPdfOpen(true), blocked: card ? undefined : 'No card to print yet.' }}
+  >
+    <div class="theatre stack">
+      <${Void} pieces=${pieces} />
+      <${CardState} state=${state} faults=${faults} />
+      ${card ? html`<${CardFace} card=${card} />` : state !== 'refused' && html`<${EngineWait} faults=${faults} />`}
+    </div>
+    ${isPdfOpen && html`<${CardPdf} pieces=${pieces} checkWord=${card.check_word} onClose=${() => setPdfOpen(false)} />`}
+  <//>`;
+}

@@ -1,0 +1,39 @@
+/**
+ * Measuring: which place, what was read there, and what else was seen. One place at a time, the next one offers itself.
+ * Every touch is kept as a draft; saving makes an `examination` record, or one that replaces the examination corrected.
+ */
+import { useObservable } from '../../observable.js';
+import { Absent } from '../../parts/absent/absent.js';
+import { go } from '../../shell/router.js';
+import { find, heads, history } from '../../store/heads.js';
+import { records } from '../../store/store.js';
+import { html, useEffect } from '../../vendor/preact.js';
+import { SittingScreen } from './sitting-screen.js';
+
+/** @param {{patient: string, examination?: string}} props ids; without an examination a new one begins */
+export default function Measure({ patient: id, examination: examinationId }) {
+  const all = useObservable(records);
+  const [patient] = heads(all, 'patient', id);
+  const corrected = examinationId ? find(all, examinationId) : undefined;
+  const newest = corrected && newestOf(all, corrected);
+
+  useEffect(() => {
+    if (newest && newest.id !== examinationId) go(`/patients/${id}/measure/${newest.id}`, { replace: true });
+  }, [newest?.id, examinationId]);
+
+  if (!patient) return html`<${Absent} what="This patient" step=${{ label: 'Show all patients', to: '/patients' }} />`;
+  if (examinationId && !corrected) {
+    return html`<${Absent} what="This examination" patient=${patient.body} step=${{ label: 'To the case', to: `/patients/${id}` }} />`;
+  }
+  return html`<${SittingScreen} key=${examinationId ?? 'new'} patient=${patient} corrected=${corrected} />`;
+}
+
+/**
+ * The current version of the same examination: correcting an older one would make two.
+ * @param {readonly import('../../store/envelope.js').LedgerRecord[]} all
+ * @param {import('../../store/envelope.js').LedgerRecord} record
+ */
+function newestOf(all, record) {
+  const family = new Set(history(all, record.id).map(({ id }) => id));
+  return heads(all, 'examination', record.patient).find(({ id }) => family.has(id)) ?? record;
+}

@@ -1,0 +1,45 @@
+/** One option among others: picture, muscles, where the eye is expected to end, the strongest reasons, its own notices. */
+import { DoseLine } from '../../parts/dose-line/dose-line.js';
+import { Eyes } from '../../parts/eyes/eyes.js';
+import { Notices } from '../../parts/notice/notice.js';
+import { ResidualStrip } from '../../parts/residual-strip/residual-strip.js';
+import { html } from '../../vendor/preact.js';
+import { Reasons } from './reasons.js';
+import { TableStamp } from './table-stamp.js';
+
+/**
+ * @param {object} props
+ * @param {any} props.option an `Option` of the engine
+ * @param {any} props.table a `TableStamp` of the engine
+ * @param {import('./shared.js').Shared} props.common said once for all, so not here
+ * @param {number} props.reach_pd
+ * @param {string} props.path of the one option
+ * @param {boolean} props.isCompared
+ * @param {(() => void) | null} props.onCompare
+ */
+export function OptionCard({ option, table, common, reach_pd, path, isCompared, onCompare }) {
+  /** @param {any[]} statements */
+  const own = (statements) => statements.filter((statement) => !common.has(statement));
+  const heading = `option-${option.id}`;
+  return html`<article class=${isCompared ? 'option card compared' : 'option card'} aria-labelledby=${heading}>
+    <header class="option-head">
+      <h2 class="option-title" id=${heading}>${option.title}</h2>
+      ${onCompare &&
+      html`<label class="option-compare"><input type="checkbox" checked=${isCompared} onChange=${onCompare} /> <span>compare</span></label>`}
+    </header>
+    <${Eyes} works=${option.doses} label=${option.title} />
+    <ul class="dose-lines">
+      ${option.doses.map((/** @type {any} */ dose) => html`<${DoseLine} key=${`${dose.eye} ${dose.muscle}`} dose=${dose} />`)}
+    </ul>
+    <div class="option-expected">
+      <h3 class="small soft">Expected after surgery</h3>
+      <${ResidualStrip} expected_pd=${option.expected_residual_pd} reach_pd=${reach_pd} />
+    </div>
+    <${Reasons} strongest=${2} reasonsFor=${own(option.reasons_for)} reasonsAgainst=${own(option.reasons_against)} />
+    <div class="option-notices"><${Notices} notices=${own(option.notices)} /></div>
+    <footer class="option-foot">
+      <${TableStamp} table=${table} />
+      <a class="button" href=${`#${path}`}>Change or choose</a>
+    </footer>
+  </article>`;
+}

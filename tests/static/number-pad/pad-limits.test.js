@@ -1,0 +1,40 @@
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import { ACUITIES } from '../../../static/app/parts/acuity-pad/acuities.js';
+import { GRADES } from '../../../static/app/parts/version-pad/grades.js';
+import { LIMITS } from '../../../static/app/parts/number-pad/limits.js';
+import { STEPS } from '../../../static/app/parts/number-pad/steps.js';
+
+const source = (name) => readFileSync(new URL(`../../../planner/records/${name}.py`, import.meta.url), 'utf8');
+const examination = source('examination');
+
+/** The limits that the engine's record gives a field, read from its own text. */
+function within(text, owner, field) {
+  const body = text.slice(text.indexOf(`class ${owner}:`));
+  const [, low, high] = new RegExp(`\\b${field}: Annotated\\[\\w+, Within\\((-?[\\d.]+), (-?[\\d.]+)`).exec(body);
+  return { low: Number(low), high: Number(high) };
+}
+
+test('the pads block exactly what the engine refuses', () => {
+  assert.deepEqual(LIMITS.horizontal_pd, within(examination, 'Reading', 'horizontal_pd'));
+  assert.deepEqual(LIMITS.vertical_pd, within(examination, 'Reading', 'vertical_pd'));
+  assert.deepEqual(LIMITS.previous_mm, within(examination, 'PreviousOperation', 'mm'));
+  assert.deepEqual(LIMITS.year, within(examination, 'PreviousOperation', 'year'));
+  assert.deepEqual(LIMITS.dose_mm, within(source('case'), 'Change', 'mm'));
+  const { low, high } = within(examination, 'Version', 'grade');
+  assert.deepEqual([GRADES[0], GRADES.at(-1), GRADES.length], [low, high, high - low + 1]);
+});
+
+test('the acuity pad offers the lines of the engine in its order', () => {
+  const body = examination.slice(examination.indexOf('class Acuity'), examination.indexOf('class PastOperation'));
+  const words = [...body.matchAll(/ = "([^"]+)"/g)].map(([, word]) => word);
+  assert.deepEqual(ACUITIES, words);
+});
+
+test('the steps rise and stay within the limits', () => {
+  for (const [axis, steps] of Object.entries(STEPS)) {
+    assert.deepEqual(steps, [...new Set(steps)].sort((one, other) => one - other));
+    assert.ok(steps.at(-1) <= LIMITS[`${axis}_pd`].high);
+  }
+});

@@ -1,0 +1,33 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { workWords } from '../../../static/app/words/anatomy.js';
+import { gradeWords, mmWords, prismWords } from '../../../static/app/words/figures.js';
+import { deviationWords, readingLines } from '../../../static/app/words/reading.js';
+
+const plain = (text) => text.replace('\u202f', ' ');
+
+test('a direction is a word, never a sign', () => {
+  assert.equal(plain(deviationWords('horizontal', 40)), 'eso 40 Δ');
+  assert.equal(plain(deviationWords('horizontal', -12.5)), 'exo 12.5 Δ');
+  assert.equal(plain(deviationWords('vertical', -4)), 'left hyper 4 Δ');
+  assert.equal(deviationWords('horizontal', 0), 'none');
+});
+
+test('a side is written out', () => {
+  assert.equal(workWords({ eye: 'right', muscle: 'MR', operation: 'recess' }), 'RIGHT eye, medial rectus: recess');
+});
+
+test('millimetres carry one decimal, prism dioptres only where they have one', () => {
+  assert.equal(plain(mmWords(5)), '5.0 mm');
+  assert.equal(plain(mmWords(5.5)), '5.5 mm');
+  assert.equal(plain(prismWords(40)), '40 Δ');
+});
+
+test('grades carry their sign', () => {
+  assert.deepEqual([-2, 0, 3].map(gradeWords), ['\u22122', '0', '+3']);
+});
+
+test('a zero is said, an absent figure is not', () => {
+  assert.deepEqual(readingLines({ horizontal_pd: 0 }).map(({ text }) => text), ['none']);
+  assert.deepEqual(readingLines({}), []);
+});
