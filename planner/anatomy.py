@@ -35,6 +35,11 @@ class Muscle(StrEnum):
         return MUSCLE_WORDS[self]
 
     @property
+    def plural(self) -> str:
+        """The name of the pair written out."""
+        return f"{self.words.removesuffix('us')}i" if self.is_rectus else f"{self.words}s"
+
+    @property
     def is_rectus(self) -> bool:
         """Whether the muscle carries anterior ciliary vessels that an operation on it cuts."""
         return self not in (Muscle.SO, Muscle.IO)

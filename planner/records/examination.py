@@ -29,6 +29,15 @@ class Gaze(StrEnum):
     TILT_RIGHT = "tilt_right"
     TILT_LEFT = "tilt_left"
 
+    @property
+    def words(self) -> str:
+        """The gaze as it stands in a sentence."""
+        if self is Gaze.PRIMARY:
+            return "in primary position"
+        if self in (Gaze.TILT_RIGHT, Gaze.TILT_LEFT):
+            return f"with the head tilted {self.removeprefix('tilt_')}"
+        return f"in {self.replace('_', '-')} gaze"
+
 
 class Range(StrEnum):
     """Fixation distance: ``distance`` 6 m or its optical equal, ``near`` 33 cm."""

@@ -1,1 +1,26 @@
-"""What must be said or refused: one module per family of safety rules."""
+"""What must be said or refused about an option: one module per family of safety rules.
+
+Each has a door ``notices(situation, draft)``; adding a rule is adding a module and its place in the list of
+:mod:`planner.rules.register`. Three levels, never mixed: a stop refuses, a caution must be acknowledged and is printed,
+a note informs. A code may stand more than once on an option, once for each eye or muscle it is about. Every limit
+stands beside its provenance, marks and figures as in the clinical reference.
+
+``table_reach``      what the table answers and what it does not
+``table_source``     a table that nobody has checked
+``maxima``           the most that is done to a muscle
+``minima``           the least that is worth doing
+``recti``            recti of one eye, at one sitting and over the years
+``seeing_eye``       the only seeing, or far better seeing, eye
+``operated_muscle``  a muscle that was operated before
+``small_angle``      a deviation that already counts as success
+``residual``         much left over, or much too much
+``near``             near that goes its own way
+``vertical``         a vertical deviation that the option leaves alone
+``pattern``          an A or V pattern that the option leaves alone
+``comitance``        a deviation that differs in side gaze
+``correction``       a target measured without the spectacles
+"""
+
+from planner.rules.register import notices
+
+__all__ = ["notices"]

@@ -15,6 +15,11 @@ class Operation(StrEnum):
     RECESS = "recess"
     RESECT = "resect"
 
+    @property
+    def noun(self) -> str:
+        """The operation as a noun."""
+        return "recession" if self is Operation.RECESS else "resection"
+
 
 class Family(StrEnum):
     """How the work is shared between muscles and eyes."""
@@ -51,8 +56,8 @@ class Option:
     """One operation for the target deviation.
 
     ``id`` is stable, for example ``recess-both-mr`` or ``recess-mr-resect-lr-left``.
-    ``expected_correction_pd`` and ``expected_residual_pd`` carry the sign of the deviation scale (eso +).
-    An option with a stop among its ``notices`` cannot be signed; where no dose exists ``doses`` is empty.
+    ``expected_correction_pd`` and ``expected_residual_pd`` carry the sign of the deviation scale (eso +), to one decimal:
+    the residual is the deviation less the correction, so for 40 Δ eso a correction of +37.5 leaves +2.5. An option with a stop among its ``notices`` cannot be signed; where no dose exists ``doses`` is empty.
     """
 
     id: str

@@ -1,0 +1,41 @@
+"""All options of a situation: recipes, doses, what must be said, what speaks for and against, and their order."""
+
+from __future__ import annotations
+
+from planner import rules
+from planner.dosing.draft import Draft, draft
+from planner.dosing.recipe import Recipe
+from planner.options import both_eyes, changes, four_muscles, one_eye, one_muscle, three_muscles
+from planner.options.order import in_order
+from planner.options.reasons import reasons
+from planner.situation import Situation
+from planner.values.option import Option
+
+FAMILIES = (both_eyes, one_eye, one_muscle, three_muscles, four_muscles)
+
+
+def offer(situation: Situation) -> tuple[Option, ...]:
+    """The options, best first, with the surgeon's changes; :class:`planner.errors.Refused` where one fits no option."""
+    drafts = [_drafted(situation, recipe) for family in FAMILIES for recipe in family.recipes(situation)]
+    changes.check(situation.case.changes, drafts)
+    return in_order([_option(situation, each) for each in drafts])
+
+
+def _drafted(situation: Situation, recipe: Recipe) -> Draft:
+    set_by_hand = tuple(change for change in situation.case.changes if change.option == recipe.id)
+    return draft(situation.table, recipe, situation.target, set_by_hand)
+
+
+def _option(situation: Situation, drafted: Draft) -> Option:
+    said = reasons(situation, drafted)
+    return Option(
+        id=drafted.recipe.id,
+        family=drafted.recipe.family,
+        title=drafted.recipe.title,
+        doses=drafted.doses,
+        expected_correction_pd=drafted.correction_pd,
+        expected_residual_pd=drafted.residual_pd,
+        reasons_for=tuple(reason.statement for reason in said if reason.speaks_for),
+        reasons_against=tuple(reason.statement for reason in said if not reason.speaks_for),
+        notices=rules.notices(situation, drafted),
+    )

@@ -1,0 +1,31 @@
+"""How far the dose stands on a table made for the operation."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.dosing.draft import Draft
+from planner.options.reasons.reason import Reason, speaks_against
+from planner.provenance import Mark, Provenance
+from planner.situation import Situation
+from planner.values.option import Family
+
+DOUBLING = Provenance(
+    mark=Mark.COMMON_PRACTICE,
+    source="the doubling rule; for single LR resection it left 3.5 Δ at 6 months (PMID 17419083, n = 35)",
+)
+TWO_MUSCLE_TABLE = Provenance(
+    mark=Mark.COMMON_PRACTICE,
+    source="three and four muscles are judged from the tables for two, half a row for each muscle",
+)
+
+
+def reasons(_situation: Situation, draft: Draft) -> Iterator[Reason]:
+    """Against one, three and four muscles: the tables are made for two."""
+    family = draft.recipe.family
+    if family is Family.ONE_MUSCLE:
+        text = "The table is made for two muscles; one alone is dosed by the doubling rule."
+        yield speaks_against("doubling_rule", text, DOUBLING)
+    elif family in (Family.THREE_MUSCLES, Family.FOUR_MUSCLES):
+        text = f"The table is made for two muscles; the dose of {family} is derived from it."
+        yield speaks_against("derived_dose", text, TWO_MUSCLE_TABLE)

@@ -1,0 +1,35 @@
+"""Muscles operated before, and those that stay untouched for a later operation."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.anatomy import Eye, Muscle
+from planner.dosing.draft import Draft
+from planner.options.reasons.reason import Reason, common_practice, speaks_against, speaks_for
+from planner.situation import Situation
+
+PREDICTABLE = common_practice("an untouched muscle answers more predictably than one operated before")
+RESERVE = common_practice("a second operation is easier on muscles that were never touched")
+
+HORIZONTAL = frozenset((eye, muscle) for eye in Eye for muscle in (Muscle.MR, Muscle.LR))
+MANY, FEW = 3, 1
+
+
+def reasons(situation: Situation, draft: Draft) -> Iterator[Reason]:
+    """Whether the option keeps to untouched muscles, and how many horizontal recti it leaves untouched."""
+    before = {(each.eye, each.muscle) for each in situation.examination.previous_operations}
+    now = {(dose.eye, dose.muscle) for dose in draft.doses}
+    again = len(now & before)
+    if again:
+        text = f"{again} of its {len(now)} muscles {'was' if again == 1 else 'were'} operated before."
+        yield speaks_against("operated_before", text, PREDICTABLE, again=float(again), muscles=float(len(now)))
+    elif before & HORIZONTAL:
+        yield speaks_for("untouched_muscles", "It keeps to muscles that were never operated.", PREDICTABLE)
+    left = len(HORIZONTAL - before - now)
+    if left >= MANY:
+        text = f"{left} horizontal recti stay untouched for a later operation."
+        yield speaks_for("many_left", text, RESERVE, untouched=float(left))
+    elif left <= FEW:
+        text = f"{'No' if left == 0 else left} horizontal rectus stays untouched for a later operation."
+        yield speaks_against("few_left", text, RESERVE, untouched=float(left))

@@ -1,0 +1,62 @@
+"""The most that is conventionally done to a muscle."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from planner.anatomy import Muscle
+from planner.dosing.draft import Draft
+from planner.figures import mm
+from planner.provenance import Mark, Provenance
+from planner.rules.alike import Alike, alike
+from planner.situation import Situation
+from planner.thresholds import exceeds
+from planner.values.option import Operation
+from planner.values.statement import Level, Notice
+
+CONVENTIONAL = Provenance(
+    mark=Mark.FROM_MEMORY, source="conventional maxima of standard teaching, parts of it published"
+)
+
+
+@dataclass(frozen=True)
+class Maximum:
+    """``usual_mm`` is the most that is usually done, ``widest_mm`` the most that is taught at all, ``why`` for whom."""
+
+    usual_mm: float
+    widest_mm: float
+    why: str = ""
+
+
+MAXIMA = {
+    (Muscle.MR, Operation.RECESS): Maximum(6, 7, "in infantile esotropia"),
+    (Muscle.MR, Operation.RESECT): Maximum(8, 8),
+    (Muscle.LR, Operation.RECESS): Maximum(9, 10),
+    (Muscle.LR, Operation.RESECT): Maximum(9, 10),
+    (Muscle.SR, Operation.RECESS): Maximum(5, 8, "up to 10 mm in dissociated vertical deviation"),
+    (Muscle.SR, Operation.RESECT): Maximum(5, 5),
+    (Muscle.IR, Operation.RECESS): Maximum(5, 5),
+    (Muscle.IR, Operation.RESECT): Maximum(5, 5),
+}
+
+
+def notices(_situation: Situation, draft: Draft) -> Iterator[Notice]:
+    """A caution above the usual maximum, a stop above the widest."""
+    for each in alike(draft.doses):
+        maximum = MAXIMA[each.muscle, each.operation]
+        if exceeds(each.mm, maximum.widest_mm):
+            yield _notice(each, Level.STOP, maximum.widest_mm, "the widest maximum")
+        elif exceeds(each.mm, maximum.usual_mm):
+            widest = f"; {mm(maximum.widest_mm)} is the widest taught {maximum.why}".rstrip()
+            yield _notice(each, Level.CAUTION, maximum.usual_mm, "the usual maximum", widest)
+
+
+def _notice(each: Alike, level: Level, limit_mm: float, name: str, widest: str = "") -> Notice:
+    return Notice(
+        code="above_widest_maximum" if level is Level.STOP else "above_usual_maximum",
+        text=f"{each.where}: a {each.what} is above {name} of {mm(limit_mm)}{widest}.",
+        provenance=CONVENTIONAL,
+        facts={"muscle": each.muscle.value, "operation": each.operation.value, "mm": each.mm, "limit_mm": limit_mm},
+        level=level,
+    )
