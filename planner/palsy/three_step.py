@@ -143,7 +143,7 @@ def _notices(weak: WeakMuscle | None, broken_by: tuple[Breaker, ...]) -> list[No
         Notice(
             level=Level.NOTE,
             code="three_step_sensitivity",
-            text=f"Of superior oblique palsies proven by imaging only {SENSITIVITY_PERCENT:g} % fulfil all three steps.",
+            text=f"Of superior oblique palsies proven by imaging {SENSITIVITY_PERCENT:g} % fulfil all three steps.",
             provenance=SENSITIVITY,
             facts={"sensitivity_percent": SENSITIVITY_PERCENT},
         )

@@ -71,11 +71,11 @@ def settle(repeats: Sequence[Repeat], at: Range, direction: Direction = Directio
 
 
 def _middle(repeats: Sequence[Repeat], places: list[int]) -> int:
-    ordered = sorted(places, key=lambda place: repeats[place].value_pd)
-    half = len(ordered) // 2
-    if len(ordered) % 2:
-        return ordered[half]
-    return min(sorted(ordered[half - 1 : half + 1]), key=lambda place: abs(repeats[place].value_pd))
+    """The place of the middle value; of two, the one nearer zero, and of two as near, the one given first."""
+    ordered = sorted(repeats[place].value_pd for place in places)
+    middle = (ordered[(len(ordered) - 1) // 2], ordered[len(ordered) // 2])
+    candidates = [place for place in places if repeats[place].value_pd in middle]
+    return min(candidates, key=lambda place: abs(repeats[place].value_pd))
 
 
 def _reason(chosen: Repeat, by_method: int, in_all: int) -> Statement:
