@@ -42,19 +42,24 @@ def broken(words: str, face: Face, size: float, across: float) -> list[str]:
 
 
 def _wrapped(words: list[str], face: Face, size: float, across: float) -> list[str]:
-    lines: list[str] = []
-    current = ""
+    """Letters are set side by side without kerning, so the width of a line is the sum of its words' and spaces'."""
+    space = width(" ", face, size)
+    lines: list[list[str]] = []
+    end = across
     for word in (piece for each in words if each for piece in _pieces(each, face, size, across)):
-        longer = f"{current} {word}" if current else word
-        if current and width(longer, face, size) > across:
-            lines.append(current)
-            current = word
+        word_across = width(word, face, size)
+        if end + space + word_across > across:
+            lines.append([word])
+            end = word_across
         else:
-            current = longer
-    return [*lines, current] if current else lines
+            lines[-1].append(word)
+            end += space + word_across
+    return [" ".join(each) for each in lines]
 
 
 def _pieces(word: str, face: Face, size: float, across: float) -> list[str]:
+    if width(word, face, size) <= across:
+        return [word]
     pieces = [""]
     for character in word:
         if pieces[-1] and width(pieces[-1] + character, face, size) > across:
