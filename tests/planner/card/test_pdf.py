@@ -174,6 +174,10 @@ def test_shows_both_figures_where_the_surgeon_changed_one():
     assert "Changed by the surgeon: table 5.5 mm, surgeon 5.0 mm" in text
 
 
+def test_never_lets_silence_about_allergies_pass_for_none():
+    assert "Allergies not recorded: ask" in text_of(replace(TWO_MUSCLES, allergies=""))
+
+
 def test_never_rounds_a_figure_away():
     odd = replace(ONE_MUSCLE, lines=(replace(ONE_MUSCLE.lines[0], mm=7.25, limbus_mm=14.15),))
 
