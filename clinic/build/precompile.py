@@ -5,10 +5,9 @@ Docstrings and assertions are left out (optimisation level 2). The result is not
 
 from __future__ import annotations
 
-import _imp
 import marshal
 import zipfile
-from importlib.util import MAGIC_NUMBER
+from importlib.util import MAGIC_NUMBER, source_hash
 
 HASHED_AND_UNCHECKED = (0b01).to_bytes(4, "little")
 
@@ -27,5 +26,4 @@ def precompile(source: str, compiled: str) -> None:
 def byte_code(name: str, source: bytes) -> bytes:
     """A hash-based ``.pyc`` (PEP 552): it carries no time, and nobody compares it with a source that is not there."""
     code = compile(source, name, "exec", dont_inherit=True, optimize=2)
-    digest = _imp.source_hash(int.from_bytes(MAGIC_NUMBER[:2], "little"), source)
-    return MAGIC_NUMBER + HASHED_AND_UNCHECKED + digest + marshal.dumps(code)
+    return MAGIC_NUMBER + HASHED_AND_UNCHECKED + source_hash(source) + marshal.dumps(code)

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 
 def steps_missing() -> int:
-    """How many migrations the database lacks. Each is all or nothing, so an interrupted run goes on where it stopped."""
+    """How many migrations the database lacks. Each is all or nothing: a broken-off run goes on from there."""
     with _explained():
         executor = MigrationExecutor(connection)
         return len(executor.migration_plan(executor.loader.graph.leaf_nodes()))

@@ -1,0 +1,37 @@
+"""What tests of several rooms need. It is prepared when the first test asks for it, and found ready by the next run."""
+
+import sys
+from pathlib import Path
+
+import pytest
+
+from clinic.build.building import build
+from clinic.build.folders import folders
+from clinic.build.lock import only_builder
+from clinic.build.packages import install_packages, missing_packages
+from clinic.build.steps import Steps
+
+
+@pytest.fixture(scope="session")
+def npm_packages(pytestconfig) -> Path:
+    """The folder of the npm packages, whole."""
+    places = folders()
+    if missing_packages(places.project):
+        with _telling(pytestconfig), only_builder(places.lock):
+            if missing_packages(places.project):
+                with Steps(sys.stderr).step("\nInstalling the npm packages (once)"):
+                    install_packages(places.project)
+    return places.project / "node_modules"
+
+
+@pytest.fixture(scope="session")
+def built(pytestconfig):
+    """The release of the present tree, built with its engine."""
+    with _telling(pytestconfig):
+        sys.stderr.write("\n")
+        return build(folders(), Steps(sys.stderr))
+
+
+def _telling(pytestconfig):
+    """The first build takes a minute, and whoever waits sees why."""
+    return pytestconfig.pluginmanager.getplugin("capturemanager").global_and_fixture_disabled()
