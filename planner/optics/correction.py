@@ -75,7 +75,7 @@ def _through(labels_pd: tuple[float, ...], technique: Technique, steps: list[Sta
         Statement(
             code="prisms_stacked" if stacked else "prism_held",
             text=(
-                f"{prisms} of {technique.material.value}, {how}, acts as {acts_pd:g} Δ "
+                f"{prisms} of {technique.material.value}, {how}, {'act' if stacked else 'acts'} as {acts_pd:g} Δ "
                 f"({technique.material.value} is labelled for: {LABELLED_FOR[technique.material].words})."
             ),
             provenance=RAY_MODEL,

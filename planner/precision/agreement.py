@@ -83,8 +83,10 @@ def _reason(chosen: Repeat, by_method: int, in_all: int) -> Statement:
         text = "It is the only reading."
     elif by_method == 1:
         text = f"It is the only reading by {chosen.method.words}, the most exact method used."
-    else:
+    elif by_method % 2:
         text = f"It is the middle one of {by_method} readings by {chosen.method.words}."
+    else:
+        text = f"Of the middle two of {by_method} readings by {chosen.method.words} it is the one nearer zero."
     return Statement(
         code="reading_chosen",
         text=text,
