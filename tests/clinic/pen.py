@@ -1,0 +1,118 @@
+"""Writes records as a device does: id, envelope and digest made on the spot, plans and signatures by the engine."""
+
+from __future__ import annotations
+
+import secrets
+import time
+import uuid
+from dataclasses import dataclass
+from typing import Any
+
+from clinic.engine import ask
+from planner.canonical import digest
+
+Raw = dict[str, Any]
+
+PATIENT: Raw = {"schema": 1, "full_name": "Ines Ferreira", "born_on": "2019-04-02", "hospital_number": "H-1042"}
+EXAMINATION: Raw = {
+    "schema": 1,
+    "examined_on": "2026-11-20",
+    "readings": [
+        {"gaze": "primary", "range": "distance", "correction": "with", "horizontal_pd": 40},
+        {"gaze": "primary", "range": "near", "correction": "with", "horizontal_pd": 40},
+    ],
+}
+TABLE = "wright-after-parks"
+RECORDED_AT = "2026-11-25T09:30:00+01:00"
+
+
+def uuid7() -> str:
+    """A UUID of version 7 (RFC 9562, section 5.7)."""
+    milliseconds = int(time.time() * 1000)
+    value = (milliseconds << 80) | (7 << 76) | (secrets.randbits(12) << 64) | (2 << 62) | secrets.randbits(62)
+    return str(uuid.UUID(int=value))
+
+
+@dataclass(frozen=True)
+class Pen:
+    """In one person's hand, on one device, in one clinic."""
+
+    clinic: str
+    author: str
+    full_name: str
+    device: str
+
+    def record(self, kind: str, patient: str | None, body: Raw, **envelope: Any) -> Raw:
+        """A record; ``envelope`` overrides whatever it names."""
+        record_id = uuid7()
+        return {
+            "id": record_id,
+            "kind": kind,
+            "clinic": self.clinic,
+            "patient": patient or record_id,
+            "author": self.author,
+            "device": self.device,
+            "recorded_at": RECORDED_AT,
+            "supersedes": [],
+            "body": body,
+            "digest": digest(body),
+        } | envelope
+
+    def patient(self, **body: Any) -> Raw:
+        """A new patient."""
+        return self.record("patient", None, PATIENT | body)
+
+    def patient_again(self, first: Raw, *, supersedes: Raw | None = None, **body: Any) -> Raw:
+        """A later version of a patient's record."""
+        older = supersedes or first
+        return self.record("patient", first["patient"], older["body"] | body, supersedes=[older["id"]])
+
+    def examination(self, patient: Raw, **body: Any) -> Raw:
+        """An examination: esotropia of 40 prism dioptres unless said otherwise."""
+        return self.record("examination", patient["patient"], EXAMINATION | body)
+
+    def plan(self, patient: Raw, examination: Raw, *, place: int = 0, supersedes: Raw | None = None) -> Raw:
+        """The engine's plan for the option at ``place``, best first."""
+        case = {"schema": 1, "examination": examination["body"], "table": TABLE, "born_on": patient["body"]["born_on"]}
+        options = [
+            option
+            for option in ask("propose", case=case)["options"]
+            if not any(notice["level"] == "stop" for notice in option["notices"])
+        ]
+        body = ask(
+            "draft_plan",
+            case=case,
+            option=options[place]["id"],
+            patient_id=patient["id"],
+            patient_digest=patient["digest"],
+            examination_id=examination["id"],
+            examination_digest=examination["digest"],
+            note="",
+        )
+        return self.record("plan", patient["patient"], body, supersedes=[supersedes["id"]] if supersedes else [])
+
+    def signature(self, plan: Raw, **body: Any) -> Raw:
+        """The signature under a plan: drawn as planned, every caution acknowledged."""
+        option = plan["body"]["option"]
+        signed = ask(
+            "sign",
+            plan=plan["body"],
+            plan_id=plan["id"],
+            drawn=[{name: dose[name] for name in ("eye", "muscle", "operation")} for dose in option["doses"]],
+            acknowledged=[notice["code"] for notice in option["notices"] if notice["level"] == "caution"],
+            signer_name=self.full_name,
+            signed_at=RECORDED_AT,
+        )
+        return self.record("signature", plan["patient"], signed | body)
+
+    def retraction(self, target: Raw, reason: str = "Entered for the wrong patient.") -> Raw:
+        """A record taken back."""
+        body = {"schema": 1, "record_id": target["id"], "reason": reason}
+        return self.record("retraction", target["patient"], body)
+
+    def line(self, **patient: Any) -> list[Raw]:
+        """The whole line for one patient: patient, examination, plan, signature."""
+        who = self.patient(**patient)
+        measured = self.examination(who)
+        planned = self.plan(who, measured)
+        return [who, measured, planned, self.signature(planned)]

@@ -1,0 +1,86 @@
+"""What opens a patient's records to theatre, and when."""
+
+from uuid import UUID
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from clinic.sync.scope import Row, card_records, opened
+
+PATIENT, PLAN, SIGNATURE, LATER_PLAN, UNSIGNED, RETRACTION = (UUID(int=number) for number in range(1, 7))
+
+
+def row(record_id, kind, position, **facts):
+    facts = {"supersedes": (), "about_id": None, "in_window": True} | facts
+    return Row(id=record_id, kind=kind, position=position, **facts)
+
+
+SIGNED = [
+    row(PATIENT, "patient", 1),
+    row(PLAN, "plan", 3),
+    row(SIGNATURE, "signature", 7, about_id=PLAN),
+]
+
+
+def test_a_patient_without_a_signature_is_closed():
+    assert card_records(SIGNED[:2]) == set()
+
+
+def test_a_signature_opens_the_patient_the_plan_and_itself():
+    assert card_records(SIGNED) == {PATIENT, PLAN, SIGNATURE}
+
+
+def test_a_signature_that_left_the_window_opens_nothing():
+    assert card_records([*SIGNED[:2], row(SIGNATURE, "signature", 7, about_id=PLAN, in_window=False)]) == set()
+
+
+def test_an_unsigned_plan_stays_closed():
+    assert UNSIGNED not in card_records([*SIGNED, row(UNSIGNED, "plan", 8)])
+
+
+def test_a_plan_that_replaces_a_signed_one_is_open_so_that_the_card_is_seen_to_be_out_of_date():
+    assert LATER_PLAN in card_records([*SIGNED, row(LATER_PLAN, "plan", 8, supersedes=(PLAN,))])
+
+
+def test_the_retraction_of_an_open_record_is_open_and_of_a_closed_one_closed():
+    retraction = row(RETRACTION, "retraction", 9, about_id=SIGNATURE)
+    other = row(UUID(int=9), "retraction", 10, about_id=UNSIGNED)
+
+    assert card_records([*SIGNED, row(UNSIGNED, "plan", 8), retraction, other]) == {
+        PATIENT, PLAN, SIGNATURE, RETRACTION,
+    }  # fmt: skip
+
+
+def test_older_records_take_the_place_of_the_signature_that_opened_them():
+    assert opened(SIGNED) == {PATIENT: 7, PLAN: 7, SIGNATURE: 7}
+
+
+def test_later_records_keep_their_own_place():
+    assert opened([*SIGNED, row(LATER_PLAN, "plan", 8, supersedes=(PLAN,))])[LATER_PLAN] == 8
+
+
+@given(st.data())
+def test_a_device_that_follows_the_feed_step_by_step_misses_nothing(data):
+    """At every moment, what lies behind the cursor has been handed out, whatever the order of events was."""
+    kinds = data.draw(st.lists(st.sampled_from(["patient", "plan", "signature", "retraction"]), max_size=12))
+    rows = []
+    for position, kind in enumerate(kinds, start=1):
+        earlier = [each.id for each in rows]
+        plans = [each.id for each in rows if each.kind == "plan"]
+        if (kind == "signature" and not plans) or (kind == "retraction" and not earlier):
+            continue
+        about = data.draw(st.sampled_from(plans if kind == "signature" else earlier)) if kind[0] in "sr" else None
+        replaces = (
+            st.lists(st.sampled_from(plans), unique=True, max_size=2) if kind == "plan" and plans else st.just([])
+        )
+        supersedes = tuple(data.draw(replaces))
+        rows.append(row(UUID(int=position), kind, position, supersedes=supersedes, about_id=about))
+
+    received, cursor = set(), 0
+    for count in range(1, len(rows) + 1):
+        if data.draw(st.booleans()) or count == len(rows):
+            places = opened(rows[:count])
+            received |= {record for record, place in places.items() if place > cursor}
+            cursor = rows[count - 1].position
+
+    assert received == card_records(rows)
