@@ -89,8 +89,7 @@ def write() -> None:
     ICONS.mkdir(parents=True, exist_ok=True)
     (ICONS / "icon.svg").write_text(svg(), encoding="utf-8", newline="\n")
     for name, image in icons().items():
-        # Few colours: a palette halves the file and loses nothing that an eye could see.
-        image.quantize(64).save(ICONS / name, optimize=True)
+        image.save(ICONS / name, optimize=True)
 
 
 if __name__ == "__main__":

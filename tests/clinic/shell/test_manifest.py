@@ -1,7 +1,7 @@
 """The manifest is complete, and its icons are our own drawing in the sizes it promises."""
 
 import pytest
-from PIL import Image, ImageChops, ImageStat
+from PIL import Image
 
 from clinic.shell.draw_icons import ICONS, MASKABLE_SCALE, SIDE, dots, icons, svg
 from clinic.shell.manifest import manifest
@@ -31,15 +31,9 @@ def test_each_icon_is_there_in_its_size(icon):
 
 @pytest.mark.parametrize("name", icons())
 def test_each_picture_is_as_the_script_draws_it(name):
-    drawn = icons()[name]
-    with Image.open(ICONS / name) as picture:
-        kept = picture.convert("RGBA")
-
-    difference = ImageChops.difference(drawn, kept)
-
-    # Of 255. A palette of 64 colours moves the shades of the smoothed edges a little, and nothing else.
-    assert max(high for _, high in difference.getextrema()) <= 32
-    assert max(ImageStat.Stat(difference).mean) < 0.5
+    with Image.open(ICONS / name) as kept:
+        assert kept.size == icons()[name].size
+        assert kept.convert("RGBA").tobytes() == icons()[name].tobytes()
 
 
 def test_the_maskable_mark_stays_within_the_safe_circle():
