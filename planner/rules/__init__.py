@@ -2,8 +2,9 @@
 
 Each has a door ``notices(situation, draft)``; adding a rule is adding a module and its place in the list of
 :mod:`planner.rules.register`. Three levels, never mixed: a stop refuses, a caution must be acknowledged and is printed,
-a note informs. A code may stand more than once on an option, once for each eye or muscle it is about. Every limit
-stands beside its provenance, marks and figures as in the clinical reference.
+a note informs. A code stands once on an option, for each caution is acknowledged by itself: a notice about an eye or a
+muscle has them in its code (``above_usual_maximum-both-mr``). Every limit stands beside its provenance, marks and
+figures as in the clinical reference.
 
 ``table_reach``      what the table answers and what it does not
 ``table_source``     a table that nobody has checked

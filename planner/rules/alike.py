@@ -26,6 +26,11 @@ class Alike:
         return "Both eyes" if len(self.eyes) > 1 else f"{self.eyes[0].capitalize()} eye"
 
     @property
+    def tag(self) -> str:
+        """The eye or eyes and the muscle, to end a notice's code with."""
+        return f"{'both' if len(self.eyes) > 1 else self.eyes[0]}-{self.muscle.lower()}"
+
+    @property
     def what(self) -> str:
         """The muscle, operation and dose."""
         return f"{self.muscle.words} {self.operation.noun} of {mm(self.mm)}"

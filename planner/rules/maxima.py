@@ -54,7 +54,7 @@ def notices(_situation: Situation, draft: Draft) -> Iterator[Notice]:
 
 def _notice(each: Alike, level: Level, limit_mm: float, name: str, widest: str = "") -> Notice:
     return Notice(
-        code="above_widest_maximum" if level is Level.STOP else "above_usual_maximum",
+        code=f"{'above_widest_maximum' if level is Level.STOP else 'above_usual_maximum'}-{each.tag}",
         text=f"{each.where}: a {each.what} is above {name} of {mm(limit_mm)}{widest}.",
         provenance=CONVENTIONAL,
         facts={"muscle": each.muscle.value, "operation": each.operation.value, "mm": each.mm, "limit_mm": limit_mm},

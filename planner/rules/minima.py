@@ -36,7 +36,7 @@ def notices(_situation: Situation, draft: Draft) -> Iterator[Notice]:
         least_mm = MINIMA_MM.get((each.muscle, each.operation), 0.0)
         if exceeds(least_mm, each.mm):
             yield Notice(
-                code="below_useful_minimum",
+                code=f"below_useful_minimum-{each.tag}",
                 text=f"{each.where}: a {each.what} is below {mm(least_mm)}, the least that is usually worth doing.",
                 provenance=USEFUL,
                 facts={

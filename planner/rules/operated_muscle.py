@@ -40,7 +40,7 @@ def notices(situation: Situation, draft: Draft) -> Iterator[Notice]:
 def _operated(dose: Dose, done: tuple[PreviousOperation, ...]) -> Notice:
     history = ", ".join(_words(each) for each in done)
     return Notice(
-        code="operated_muscle",
+        code=f"operated_muscle-{dose.eye}-{dose.muscle.lower()}",
         text=(
             f"The {dose.eye} {dose.muscle.words} was operated before ({history}): "
             "the table's figures do not hold for it."
@@ -74,7 +74,7 @@ def _reduce(situation: Situation, dose: Dose) -> Iterator[Notice]:
     else:
         return
     yield Notice(
-        code="reduce_lateral_resection",
+        code=f"reduce_lateral_resection-{dose.eye}",
         text=(
             f"{dose.eye.capitalize()} eye: {why}; a lateral rectus resection after that is reduced, by how much is not "
             "published."

@@ -40,13 +40,15 @@ def _of_one_eye(eye: Eye, now: int, earlier: int) -> Iterator[Notice]:
     name = f"{eye.capitalize()} eye"
     if now > COUNSELLED:
         text = f"{name}: {now} recti at one sitting are not done; the front of the eye may lose its blood supply."
-        yield Notice(code="four_recti", text=text, provenance=TEACHING, facts=facts, level=Level.STOP)
+        yield Notice(code=f"four_recti-{eye}", text=text, provenance=TEACHING, facts=facts, level=Level.STOP)
     elif now > ROUTINE:
         text = f"{name}: {now} recti at one sitting need counselling on anterior segment ischaemia."
-        yield Notice(code="three_recti", text=text, provenance=ISCHAEMIA, facts=facts, level=Level.CAUTION)
+        yield Notice(code=f"three_recti-{eye}", text=text, provenance=ISCHAEMIA, facts=facts, level=Level.CAUTION)
     elif now + earlier > ROUTINE:
         text = (
             f"{name}: {now} recti now and {earlier} other operated earlier; the vessels of {now + earlier} recti will "
             "have been cut, so counsel on anterior segment ischaemia."
         )
-        yield Notice(code="recti_with_earlier", text=text, provenance=ISCHAEMIA, facts=facts, level=Level.CAUTION)
+        yield Notice(
+            code=f"recti_with_earlier-{eye}", text=text, provenance=ISCHAEMIA, facts=facts, level=Level.CAUTION
+        )

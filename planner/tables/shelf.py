@@ -8,6 +8,7 @@ from pathlib import Path
 
 from planner.codec import read
 from planner.errors import Fault, Refused
+from planner.provenance import Mark
 from planner.records.dose_table import DoseTable
 from planner.tables.checks import check
 from planner.tables.table import Table, table_of
@@ -26,8 +27,10 @@ def table(table_id: str) -> Table:
 
 
 def tables() -> tuple[Table, ...]:
-    """All tables, by id."""
-    return tuple(_open(table_id) for table_id in _ids())
+    """All tables, the most trustworthy first: it is the one that a new user starts from."""
+    marks = tuple(Mark)
+    opened = [_open(table_id) for table_id in _ids()]
+    return tuple(sorted(opened, key=lambda each: (marks.index(each.provenance.mark), each.stamp.id)))
 
 
 @cache

@@ -56,8 +56,10 @@ class Option:
     """One operation for the target deviation.
 
     ``id`` is stable, for example ``recess-both-mr`` or ``recess-mr-resect-lr-left``.
-    ``expected_correction_pd`` and ``expected_residual_pd`` carry the sign of the deviation scale (eso +), to one decimal:
-    the residual is the deviation less the correction, so for 40 Δ eso a correction of +37.5 leaves +2.5. An option with a stop among its ``notices`` cannot be signed; where no dose exists ``doses`` is empty.
+    ``expected_correction_pd`` and ``expected_residual_pd`` carry the sign of the deviation scale (eso +), to one
+    decimal: the residual is the deviation less the correction, so for 40 Δ eso a correction of +37.5 leaves +2.5.
+    No two ``notices`` have the same code. An option with a stop among them cannot be signed; where no dose exists
+    ``doses`` is empty and nothing is corrected.
     """
 
     id: str
