@@ -22,7 +22,7 @@ export const TEXT = {
   slow: 'The engine took too long and was stopped. Nothing was lost; ask again.',
 };
 
-/** @typedef {{phase: 'starting' | 'ready' | 'failed', text: string}} EngineState */
+/** @typedef {{phase: 'starting' | 'ready' | 'failed', text: string, detail?: string}} EngineState  `detail`: for who repairs it */
 /** @typedef {{request: object, resolve: (answer: any) => void, reject: (error: Refused) => void, timer?: ReturnType<typeof setTimeout>}} Question */
 
 /**
@@ -69,7 +69,7 @@ export function createMessenger({ spawn, startLimit_ms, callLimit_ms }) {
       for (const [id, question] of open) send(id, question);
     } else if (data.state === 'failed') {
       distrusted = data.why === 'self_test';
-      fail(distrusted ? TEXT.self_test : TEXT.start);
+      fail(distrusted ? TEXT.self_test : TEXT.start, data.text);
     } else if (data.crash) breakDown(TEXT.stopped, 'engine_stopped');
     else settle(data.id, data.answer);
   }
@@ -111,10 +111,13 @@ export function createMessenger({ spawn, startLimit_ms, callLimit_ms }) {
     else fail(TEXT.start);
   }
 
-  /** @param {string} text */
-  function fail(text) {
+  /**
+   * @param {string} text
+   * @param {string} [detail]
+   */
+  function fail(text, detail) {
     stop();
-    state.set({ phase: 'failed', text });
+    state.set({ phase: 'failed', text, detail });
     rejectAll(refusal('engine_failed', text));
   }
 
