@@ -40,8 +40,11 @@ export function DateDigits({ legend, name, value, onInput, fault }) {
   };
 
   const age = ageWords(value, today());
-  return html`<fieldset class="field date-digits" aria-describedby=${`${name}-words`}>
-    <legend class="field-label">${legend}</legend>
+  return html`<div class="field date-digits" role="group" aria-labelledby=${`${name}-legend`} aria-describedby=${`${name}-words`}>
+    <p class="date-digits-head">
+      <span class="field-label" id=${`${name}-legend`}>${legend}</span>
+      <span class="date-digits-words" id=${`${name}-words`} aria-live="polite">${age && `${dateWords(value)}, ${age} old`}</span>
+    </p>
     <div class="date-digits-row">
       ${ENTRIES.map(
         (entry, index) => html`<label class=${`date-digits-entry date-digits-${entry.part}`} key=${entry.part}>
@@ -60,7 +63,6 @@ export function DateDigits({ legend, name, value, onInput, fault }) {
         </label>`,
       )}
     </div>
-    <p class="date-digits-words" id=${`${name}-words`} aria-live="polite">${age && `${dateWords(value)}, ${age} old`}</p>
     <${FieldFault} name=${name} fault=${fault} />
-  </fieldset>`;
+  </div>`;
 }

@@ -4,14 +4,23 @@
 import { html, useEffect, useRef } from '../../vendor/preact.js';
 
 /**
+ * @typedef {object} FaultFacts
+ * @property {string} code
+ * @property {string} text
+ * @property {string} [field]
+ * @property {any} [value]
+ * @property {any} [allowed]
+ */
+
+/**
  * @param {object} props
- * @param {{code: string, text: string, field: string, value: string, allowed: string}[]} props.faults
+ * @param {FaultFacts[]} props.faults
  * @param {string} [props.title]
  */
 export function FaultList({ faults, title = 'Not saved yet. Nothing you entered is lost.' }) {
-  const box = useRef(null);
+  const box = useRef(/** @type {HTMLElement | null} */ (null));
   useEffect(() => {
-    if (faults.length > 0) box.current.focus();
+    if (faults.length > 0) box.current?.focus();
   }, [faults]);
 
   if (faults.length === 0) return null;

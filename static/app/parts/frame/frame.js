@@ -26,7 +26,7 @@ import { NextStep } from './next-step.js';
  * @param {unknown} props.children
  */
 export function Frame({ title, patient, back, next, also, corner, beside, layout = 'column', children }) {
-  const heading = useRef(null);
+  const heading = useRef(/** @type {HTMLElement | null} */ (null));
 
   useEffect(() => {
     document.title = `${title} · Primary Position`;
@@ -37,7 +37,7 @@ export function Frame({ title, patient, back, next, also, corner, beside, layout
 
   useEffect(() => {
     const held = document.activeElement;
-    if (!held?.closest('.frame-main')) heading.current.focus({ preventScroll: true });
+    if (!held?.closest('.frame-main')) heading.current?.focus({ preventScroll: true });
   }, []);
 
   return html`<div class=${`frame frame-${layout}`}>

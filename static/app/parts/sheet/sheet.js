@@ -13,14 +13,14 @@ import { Mark } from '../mark/mark.js';
  * @param {unknown} props.children
  */
 export function Sheet({ open, title, onClose, children }) {
-  const dialog = useRef(null);
+  const dialog = useRef(/** @type {HTMLDialogElement | null} */ (null));
 
   useEffect(() => {
-    if (open && !dialog.current.open) dialog.current.showModal();
+    if (open && !dialog.current?.open) dialog.current?.showModal();
     if (!open && dialog.current?.open) dialog.current.close();
   }, [open]);
 
-  const closeFromOutside = (event) => event.target === dialog.current && onClose();
+  const closeFromOutside = (/** @type {MouseEvent} */ event) => event.target === dialog.current && onClose();
 
   return html`<dialog class="sheet" ref=${dialog} aria-label=${title} onClose=${onClose} onClick=${closeFromOutside}>
     ${open &&

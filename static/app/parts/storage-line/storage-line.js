@@ -3,6 +3,7 @@
  * story. Only a change of state is announced; ages tick silently.
  */
 import { useObservable } from '../../observable.js';
+import { session } from '../../session/session.js';
 import { syncState } from '../../sync/sync.js';
 import { html } from '../../vendor/preact.js';
 import { useNow } from '../calendar/clock.js';
@@ -10,7 +11,7 @@ import { Mark } from '../mark/mark.js';
 import { storageWords } from './words.js';
 
 export function StorageLine() {
-  const words = storageWords(useObservable(syncState), useNow());
+  const words = storageWords(useObservable(syncState), useObservable(session).login, useNow());
   return html`<div class="storage-line">
     <a class=${`storage-link storage-${words.mark}`} href="#/status">
       <${Mark} name=${words.mark} />

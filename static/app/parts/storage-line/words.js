@@ -1,4 +1,4 @@
-/** What the storage line says, decided from the state of sync alone. */
+/** What the storage line says, decided from the state of sync and of the log-in alone. */
 import { agoWords, durationWords } from '../calendar/ago.js';
 
 /**
@@ -8,11 +8,12 @@ import { agoWords, durationWords } from '../calendar/ago.js';
  * @property {string} more ages: of the oldest that waits, and of the last word from the clinic
  *
  * @param {{waiting: number, attention: number, oldestWaitingAt: string | null, lastHeard: string | null}} sync
+ * @param {'unknown' | 'signed-in' | 'expired'} login
  * @param {number} nowMs
  * @returns {StorageWords}
  */
-export function storageWords(sync, nowMs) {
-  const heard = sync.lastHeard ? `clinic heard ${agoWords(sync.lastHeard, nowMs)}` : 'clinic not heard yet';
+export function storageWords(sync, login, nowMs) {
+  const heard = login === 'expired' ? 'sign in to send and fetch' : sync.lastHeard ? `clinic heard ${agoWords(sync.lastHeard, nowMs)}` : 'clinic not heard yet';
   const oldest = sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${durationWords(sync.oldestWaitingAt, nowMs)}` : '';
   if (sync.attention > 0) {
     const also = sync.waiting > 0 ? `${sync.waiting} more saved` : '';

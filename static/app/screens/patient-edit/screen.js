@@ -28,7 +28,7 @@ export default function PatientEdit({ patient: id }) {
   const draft = `patient/${id ?? 'new'}`;
   const [typed, setTyped] = useState(() => typedFrom(drafts.get(draft) ?? saved));
   const [restored, setRestored] = useState(() => drafts.get(draft) !== undefined);
-  const [faults, setFaults] = useState([]);
+  const [faults, setFaults] = useState(/** @type {import('../../parts/fault-list/fault-list.js').FaultFacts[]} */ ([]));
   const [saving, setSaving] = useState(false);
 
   const type = (field, value) => {

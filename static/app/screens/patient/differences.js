@@ -16,13 +16,9 @@ import { mmWords } from '../../words/figures.js';
  */
 export function differences(bodies) {
   const flat = bodies.map(flattened);
-  const fields = [...new Set(flat.flatMap((facts) => [...facts.keys()]))];
-  return fields
-    .map((field) => ({
-      field,
-      words: flat.find((facts) => facts.has(field)).get(field).words,
-      values: flat.map((facts) => facts.get(field)?.value || 'not entered'),
-    }))
+  const words = new Map(flat.flatMap((facts) => [...facts].map(([field, fact]) => [field, fact.words])));
+  return [...words]
+    .map(([field, said]) => ({ field, words: said, values: flat.map((facts) => facts.get(field)?.value || 'not entered') }))
     .filter(({ values }) => new Set(values).size > 1);
 }
 

@@ -6,14 +6,14 @@
  * @param {boolean} unfinished an examination was begun and not yet saved
  * @returns {{next: {label: string, to: string}, also?: {label: string, to: string}}}
  */
-export function nextSteps(id, { state, examination, plan, signature }, unfinished) {
+export function nextSteps(id, progress, unfinished) {
   const home = `/patients/${id}`;
   const measure = { label: 'Measure', to: `${home}/measure` };
   if (unfinished) return { next: { ...measure, label: 'Continue measuring' } };
-  if (state === 'to measure') return { next: measure };
+  if (progress.state === 'to measure') return { next: measure };
 
   const again = { ...measure, label: 'Measure again' };
-  if (state === 'measured') return { next: { label: 'See findings', to: `${home}/findings/${examination.id}` }, also: again };
-  if (state === 'planned') return { next: { label: 'Sign the plan', to: `${home}/sign/${plan.id}` }, also: again };
-  return { next: { label: 'Open the card', to: `${home}/card/${signature.id}` }, also: again };
+  if (progress.state === 'measured') return { next: { label: 'See findings', to: `${home}/findings/${progress.examination.id}` }, also: again };
+  if (progress.state === 'planned') return { next: { label: 'Sign the plan', to: `${home}/sign/${progress.plan.id}` }, also: again };
+  return { next: { label: 'Open the card', to: `${home}/card/${progress.signature.id}` }, also: again };
 }

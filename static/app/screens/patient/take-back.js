@@ -10,7 +10,7 @@ const SHORTEST = 3;
 export function TakeBack({ record, what }) {
   const [open, setOpen] = useState(false);
   const [reason, setReason] = useState('');
-  const [fault, setFault] = useState(null);
+  const [fault, setFault] = useState(/** @type {{text: string, allowed?: string} | undefined} */ (undefined));
 
   const takeBack = async (event) => {
     event.preventDefault();

@@ -5,6 +5,7 @@ import { shortDateWords, today } from '../../parts/calendar/date.js';
 import { Empty } from '../../parts/empty/empty.js';
 import { StateWord } from '../../parts/state-word/state-word.js';
 import { records } from '../../store/store.js';
+import { syncState } from '../../sync/sync.js';
 import { html, useMemo } from '../../vendor/preact.js';
 import { narrowing, PAGE } from './narrowing.js';
 import { matches } from './match.js';
@@ -16,13 +17,18 @@ import { worklist } from './worklist.js';
 export function PatientList({ current }) {
   const all = useObservable(records);
   const { typed, state, shown } = useObservable(narrowing);
+  const { complete } = useObservable(syncState);
   const place = useKeptPlace();
   const entries = useMemo(() => worklist(all), [all]);
   const found = entries.filter((entry) => (!state || entry.state === state) && matches(entry.body, typed));
 
   if (entries.length === 0) {
     return html`<${Empty} title="No patients on this phone yet">
-      <p>Patients of your clinic appear here as soon as the clinic is heard, or when you enter one. Both work without a network.</p>
+      <p>
+        ${complete
+          ? 'Your clinic has none either. A new patient can be entered with or without a network.'
+          : 'Those of your clinic appear as soon as it is heard. A new patient can be entered at once, with or without a network.'}
+      </p>
     <//>`;
   }
   return html`<div class="patient-list" ref=${place}>

@@ -8,12 +8,11 @@ import { dateParts, MONTHS } from '../../parts/calendar/date.js';
  */
 export function matches(patient, typed) {
   const words = plain(typed).split(/\s+/).filter(Boolean);
-  const names = plain(patient.full_name).split(/[\s'’-]+/);
+  const name = plain(patient.full_name);
   const number = plain(patient.hospital_number).replace(/[^a-z0-9]/g, '');
   return words.every(
     (word) =>
-      names.some((name) => name.startsWith(word)) ||
-      plain(patient.full_name).startsWith(word) ||
+      beginsAPart(name, word) ||
       (/[a-z0-9]/.test(word) && number.includes(word.replace(/[^a-z0-9]/g, ''))) ||
       fitsDate(patient.born_on, word),
   );
@@ -25,6 +24,11 @@ export function matches(patient, typed) {
  */
 function plain(text) {
   return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().trim();
+}
+
+/** Whether a name, or any part of it after a space, a hyphen or an apostrophe, begins so. @param {string} name @param {string} word */
+function beginsAPart(name, word) {
+  return [...name.matchAll(/(?:^|[\s'’-])(?=\S)/g)].some(({ index, 0: mark }) => name.startsWith(word, index + mark.length));
 }
 
 /**
@@ -39,7 +43,7 @@ function fitsDate(iso, word) {
   if (/^[a-z]{3,}$/.test(word)) return MONTHS[date.month - 1].toLowerCase().startsWith(word);
   if (iso.startsWith(word)) return /^\d{4}/.test(word);
   const typed = word.split(/[./-]/);
-  if (typed.length < 2 || typed.some((part) => !/^\d*$/.test(part))) return false;
+  if (typed.length < 2 || !/\d/.test(word) || typed.some((part) => !/^\d*$/.test(part))) return false;
   const parts = [date.day, date.month, date.year];
   return typed.every((part, index) => (index < 2 ? Number(part) === parts[index] || part === '' : `${date.year}`.startsWith(part)));
 }

@@ -4,5 +4,6 @@ import { observable } from '../../observable.js';
 /** So many rows are drawn at first; a longer list is narrowed by typing, or shown page by page. */
 export const PAGE = 60;
 
-/** @type {import('../../observable.js').Observable<{typed: string, state: import('./progress.js').State | null, shown: number}>} */
-export const narrowing = observable({ typed: '', state: null, shown: PAGE });
+/** @typedef {{typed: string, state: import('./progress.js').State | null, shown: number}} Narrowing */
+
+export const narrowing = observable(/** @type {Narrowing} */ ({ typed: '', state: null, shown: PAGE }));

@@ -7,11 +7,13 @@
 export const STATES = ['to measure', 'measured', 'planned', 'signed'];
 
 /**
- * @typedef {object} Progress
- * @property {State} state of the newest examination
- * @property {LedgerRecord} [examination] the newest by the day it was done
- * @property {LedgerRecord} [plan] the plan made from that examination; the signed one if any is
- * @property {LedgerRecord} [signature] the signature that fits that plan
+ * The state of the newest examination (by the day it was done), the plan made from it (the signed one if any is) and the signature
+ * that fits that plan.
+ *
+ * @typedef {{state: 'to measure'}
+ *   | {state: 'measured', examination: LedgerRecord}
+ *   | {state: 'planned', examination: LedgerRecord, plan: LedgerRecord}
+ *   | {state: 'signed', examination: LedgerRecord, plan: LedgerRecord, signature: LedgerRecord}} Progress
  */
 
 /**

@@ -10,10 +10,10 @@ import { rememberKind } from '../unlock/kind.js';
 import { KINDS } from './kinds.js';
 
 export default function Secret() {
-  const [kind, setKind] = useState('pin');
+  const [kind, setKind] = useState(/** @type {import('../unlock/kind.js').Kind} */ ('pin'));
   const [secret, setTyped] = useState('');
   const [again, setAgain] = useState('');
-  const [faults, setFaults] = useState([]);
+  const [faults, setFaults] = useState(/** @type {import('../../parts/fault-list/fault-list.js').FaultFacts[]} */ ([]));
   const [busy, setBusy] = useState(false);
 
   const submit = async (event) => {

@@ -15,7 +15,7 @@ export function ChangeSecret() {
   const [done, setDone] = useState(false);
   const [kind, setKind] = useState(rememberedKind);
   const [typed, setTyped] = useState(BLANK);
-  const [faults, setFaults] = useState([]);
+  const [faults, setFaults] = useState(/** @type {import('../../parts/fault-list/fault-list.js').FaultFacts[]} */ ([]));
   const type = (field) => (value) => setTyped((before) => ({ ...before, [field]: value }));
 
   const submit = async (event) => {

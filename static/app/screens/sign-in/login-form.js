@@ -4,11 +4,11 @@ import { Field } from '../../parts/field/field.js';
 import { signIn } from '../../session/session.js';
 import { html, useState } from '../../vendor/preact.js';
 
-/** @param {{id: string, username?: string, onDone?: () => void}} props `id` of the form, for the step that submits it */
-export function LoginForm({ id, username: known = '', onDone }) {
+/** @param {{id: string, username?: string}} props `id` of the form, for the step that submits it; `username` to begin with */
+export function LoginForm({ id, username: known = '' }) {
   const [username, setUsername] = useState(known);
   const [password, setPassword] = useState('');
-  const [faults, setFaults] = useState([]);
+  const [faults, setFaults] = useState(/** @type {import('../../parts/fault-list/fault-list.js').FaultFacts[]} */ ([]));
   const [busy, setBusy] = useState(false);
 
   const submit = async (event) => {
@@ -18,7 +18,6 @@ export function LoginForm({ id, username: known = '', onDone }) {
     setFaults([]);
     try {
       await signIn({ username: username.trim(), password });
-      onDone?.();
     } catch (fault) {
       setFaults([fault]);
     } finally {
@@ -26,7 +25,7 @@ export function LoginForm({ id, username: known = '', onDone }) {
     }
   };
 
-  const user = { autocomplete: 'username', autocapitalize: 'none', spellcheck: false, readonly: Boolean(known) };
+  const user = { autocomplete: 'username', autocapitalize: 'none', spellcheck: false };
   return html`<form id=${id} class="stack" onSubmit=${submit} novalidate aria-busy=${String(busy)}>
     <${FaultList} faults=${faults} title="Not signed in." />
     <${Field} label="User name" name=${`${id}-user`} value=${username} onInput=${setUsername} input=${user} />

@@ -7,11 +7,22 @@ import { html, useState } from '../../vendor/preact.js';
 import { LoginForm } from './login-form.js';
 
 export default function SignIn() {
-  const { phase, clinics } = useObservable(session);
-  return phase === 'choose-clinic' ? html`<${ChooseClinic} clinics=${clinics} />` : html`<${Account} />`;
+  const { phase, clinics, user } = useObservable(session);
+  if (phase === 'choose-clinic') return html`<${ChooseClinic} clinics=${clinics} />`;
+  return user ? html`<${Again} username=${user.username} />` : html`<${First} />`;
 }
 
-function Account() {
+/** @param {{username: string}} props */
+function Again({ username }) {
+  return html`<${Frame} title="Sign in again" layout="alone" back="/patients" next=${{ label: 'Sign in', form: 'login' }}>
+    <div class="stack">
+      <p>The clinic asks who you are before it takes or gives records. Until then everything is kept on this phone and works on.</p>
+      <${LoginForm} id="login" username=${username} />
+    </div>
+  <//>`;
+}
+
+function First() {
   return html`<${Frame} title="Sign in" layout="alone" next=${{ label: 'Sign in', form: 'login' }}>
     <div class="stack">
       <p>With the account of your clinic. This needs a network once; from then on the app works without one.</p>
@@ -22,7 +33,7 @@ function Account() {
 
 /** @param {{clinics: {id: string, name: string, role: string}[]}} props */
 function ChooseClinic({ clinics }) {
-  const [faults, setFaults] = useState([]);
+  const [faults, setFaults] = useState(/** @type {import('../../parts/fault-list/fault-list.js').FaultFacts[]} */ ([]));
   const choose = (id) => chooseClinic(id).catch((fault) => setFaults([fault]));
   return html`<${Frame} title="Which clinic?" layout="alone">
     <div class="stack">

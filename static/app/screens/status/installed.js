@@ -1,14 +1,26 @@
-/** Whether the app stands on the home screen, and how to put it there. */
+/** Whether the app opens without a network, and whether it stands on the home screen. */
+import { useObservable } from '../../observable.js';
+import { updateState } from '../../shell/update.js';
 import { html, useEffect, useState } from '../../vendor/preact.js';
+
+const OFFLINE_WORDS = {
+  unknown: 'Not known yet whether the app opens without a network.',
+  fetching: 'Still fetching what the app needs without a network. Stay connected for a moment.',
+  ready: 'The app opens and calculates without a network.',
+  incomplete: 'Not everything that is needed without a network has arrived. It is tried again by itself while there is one.',
+  impossible: 'This browser cannot open the app without a network. Use another browser for outreach.',
+};
 
 export function Installed() {
   const installed = useInstalled();
+  const { offline } = useObservable(updateState);
   return html`<section class="stack tight" aria-labelledby="installed">
-    <h2 id="installed">On the home screen</h2>
+    <h2 id="installed">Without a network</h2>
+    <p role="status">${OFFLINE_WORDS[offline]}</p>
     ${installed
-      ? html`<p>The app is installed on this device.</p>`
+      ? html`<p>It is installed on this device.</p>`
       : html`<p>
-          Not installed; it runs in a browser tab. On the home screen it opens like any app and the browser keeps its data more surely. Use the browser’s menu,
+          It is not installed; it runs in a browser tab. On the home screen the browser keeps its data more surely: use the browser’s menu,
           <em>Add to home screen</em> or <em>Install</em>.
         </p>`}
   </section>`;
@@ -27,5 +39,5 @@ function useInstalled() {
 
 /** Safari on iOS tells it on the navigator alone. */
 function isInstalled() {
-  return matchMedia('(display-mode: standalone)').matches || navigator.standalone === true;
+  return matchMedia('(display-mode: standalone)').matches || /** @type {any} */ (navigator).standalone === true;
 }

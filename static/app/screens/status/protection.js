@@ -1,11 +1,13 @@
 /** What the browser promises about keeping what is stored here, in plain words. */
 import { useObservable } from '../../observable.js';
 import { Notice } from '../../parts/notice/notice.js';
+import { broken } from '../../store/store.js';
 import { storageState } from '../../store/protection.js';
 import { html } from '../../vendor/preact.js';
 import { sizeWords } from './size-words.js';
 
 export function Protection() {
+  const damaged = useObservable(broken);
   const { asked, persisted, usage, quota, cleared } = useObservable(storageState);
   return html`<section class="stack tight" aria-labelledby="protection">
     <h2 id="protection">This phone’s storage</h2>
@@ -17,6 +19,10 @@ export function Protection() {
           ${asked ? 'The browser has not promised to keep it.' : 'The browser is asked to keep it when the first record is saved.'} It could be emptied when
           space runs out or the app is not used for long. What is sent is safe at the clinic.
         </p>`}
+    ${damaged.length > 0 &&
+    html`<${Notice} level="caution">
+      <p>${damaged.length} stored ${damaged.length === 1 ? 'record is' : 'records are'} damaged and cannot be read. What was sent before is safe at the clinic and comes back when you begin afresh on this phone.</p>
+    <//>`}
     ${usage !== null && quota !== null && html`<p class="soft">${sizeWords(usage)} used of ${sizeWords(quota)} allowed.</p>`}
   </section>`;
 }

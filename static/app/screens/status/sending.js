@@ -1,7 +1,9 @@
 /** The three figures and the last word from the clinic. */
+import { useObservable } from '../../observable.js';
 import { agoWords, durationWords, momentWords } from '../../parts/calendar/ago.js';
 import { useNow } from '../../parts/calendar/clock.js';
 import { Notice } from '../../parts/notice/notice.js';
+import { session } from '../../session/session.js';
 import { html } from '../../vendor/preact.js';
 
 /** More than this between the clocks, and the times on records mislead their readers. */
@@ -10,6 +12,7 @@ const CLOCK_LIMIT_S = 120;
 /** @param {{sync: any, total: number}} props */
 export function Sending({ sync, total }) {
   const now = useNow();
+  const { login } = useObservable(session);
   const figures = [
     { count: total, words: 'on this phone' },
     { count: sync.waiting, words: 'still to send', more: sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${durationWords(sync.oldestWaitingAt, now)}` : '' },
@@ -32,6 +35,7 @@ export function Sending({ sync, total }) {
         : 'The clinic has not been heard on this phone yet.'}
       ${sync.waiting > 0 && ' Without a network everything works on; it is sent by itself when the clinic can be reached.'}
     </p>
+    ${login === 'expired' && html`<div class="buttons"><a class="button" href="#/sign-in">Sign in to send and fetch</a></div>`}
     ${sync.error && html`<${Notice} level="note"><p>The last try: ${sync.error.text}</p><//>`}
     ${Math.abs(sync.clockOff_s ?? 0) > CLOCK_LIMIT_S &&
     html`<${Notice} level="caution">

@@ -15,7 +15,7 @@ export default function Unlock() {
   const { user, clinic, waitUntil } = useObservable(session);
   const [kind, setKind] = useState(rememberedKind);
   const [secret, setSecret] = useState('');
-  const [faults, setFaults] = useState([]);
+  const [faults, setFaults] = useState(/** @type {import('../../parts/fault-list/fault-list.js').FaultFacts[]} */ ([]));
   const [busy, setBusy] = useState(false);
   const wait_s = useWait(waitUntil);
 
@@ -39,7 +39,7 @@ export default function Unlock() {
   const other = kind === 'pin' ? 'passphrase' : 'pin';
   return html`<${Frame} title="Unlock" layout="alone" next=${next}>
     <form id="unlock" class="stack" onSubmit=${submit} novalidate>
-      <p>${user.full_name || user.username}, ${clinic.name}</p>
+      <p>${user?.full_name || user?.username}, ${clinic?.name}</p>
       <${FaultList} faults=${faults} title="Still locked." />
       <${SecretField} label=${kind === 'pin' ? 'PIN' : 'Passphrase'} name="secret" kind=${kind} purpose="current-password" value=${secret} onInput=${setSecret} />
       <div class="buttons">

@@ -1,0 +1,37 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { differences } from '../../../static/app/screens/patient/differences.js';
+
+const reading = (horizontal_pd, more = {}) => ({ gaze: 'primary', range: 'distance', correction: 'with', horizontal_pd, vertical_pd: null, ...more });
+const plain = (text) => text.replace(/\u202f/g, ' ');
+const told = (bodies) => differences(bodies).map(({ words, values }) => [words, ...values.map(plain)]);
+
+test('only what differs is told, with both values', () => {
+  const a = { full_name: 'Ana Vrell', born_on: '2019-03-04', hospital_number: '7' };
+  assert.deepEqual(told([a, { ...a, born_on: '2019-04-03' }]), [['Birth date', '4 Mar 2019', '3 Apr 2019']]);
+  assert.deepEqual(told([a, a]), []);
+});
+
+test('readings are compared place by place, whatever their order, with the direction in words', () => {
+  const near = reading(-10, { range: 'near' });
+  const a = { readings: [reading(-20), near] };
+  const b = { readings: [near, reading(20)] };
+  assert.deepEqual(told([a, b]), [['primary, distance, with correction', 'exo 20 Δ', 'eso 20 Δ']]);
+});
+
+test('what one version lacks is said to be not entered', () => {
+  assert.deepEqual(told([{ readings: [reading(20)], note: '' }, { readings: [], note: 'tired' }]), [
+    ['Note', 'not entered', 'tired'],
+    ['primary, distance, with correction', 'eso 20 Δ', 'not entered'],
+  ]);
+});
+
+test('a dose differs by its eye, muscle, operation and millimetres', () => {
+  const dose = { eye: 'right', muscle: 'MR', operation: 'recess', mm: 5 };
+  const plan = (doses) => ({ option: { doses } });
+  assert.deepEqual(told([plan([dose]), plan([{ ...dose, mm: 5.5 }])]), [['RIGHT eye, medial rectus', 'recess 5.0 mm', 'recess 5.5 mm']]);
+  assert.deepEqual(told([plan([dose]), plan([{ ...dose, eye: 'left' }])]), [
+    ['RIGHT eye, medial rectus', 'recess 5.0 mm', 'not entered'],
+    ['LEFT eye, medial rectus', 'not entered', 'recess 5.0 mm'],
+  ]);
+});

@@ -1,0 +1,26 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { worklist } from '../../../static/app/screens/patients/worklist.js';
+
+const record = (id, kind, patient, body = {}, supersedes = []) => ({ id, kind, patient, body, supersedes, digest: `digest of ${id}` });
+const patient = (id, full_name = id) => record(id, 'patient', id, { full_name });
+
+test('who was worked on last stands first', () => {
+  const records = [patient('1'), patient('2'), record('3', 'examination', '1', { examined_on: '2026-11-20' })];
+  assert.deepEqual(worklist(records).map(({ id, state }) => [id, state]), [['1', 'measured'], ['2', 'to measure']]);
+});
+
+test('a corrected patient is shown once, under the first record’s id', () => {
+  const [entry, ...others] = worklist([patient('1', 'Ana Vrel'), record('2', 'patient', '1', { full_name: 'Ana Vrell' }, ['1'])]);
+  assert.deepEqual([entry.id, entry.body.full_name, entry.conflict, others.length], ['1', 'Ana Vrell', false, 0]);
+});
+
+test('two versions made apart are one patient with a conflict', () => {
+  const records = [patient('1'), record('2', 'patient', '1', { full_name: 'a' }, ['1']), record('3', 'patient', '1', { full_name: 'b' }, ['1'])];
+  const [entry, ...others] = worklist(records);
+  assert.deepEqual([entry.id, entry.body.full_name, entry.conflict, others.length], ['1', 'b', true, 0]);
+});
+
+test('a patient taken back is no longer listed', () => {
+  assert.deepEqual(worklist([patient('1'), record('2', 'retraction', '1', { record_id: '1', reason: 'entered twice' })]), []);
+});
