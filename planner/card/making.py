@@ -16,8 +16,8 @@ from planner.records.plan import Plan, Signature
 from planner.values.card import Card
 
 DISTANCES: Final = (
-    "Distances are arcs in mm from the limbus to the middle of the insertion; insertions lie where "
-    f"{INSERTION_PROVENANCE.source} put them ({INSERTION_PROVENANCE.mark.value}): measure in theatre."
+    "Distances run along the eye from the limbus to the middle of the insertion of a muscle not operated before "
+    f"({INSERTION_PROVENANCE.mark.value}: {INSERTION_PROVENANCE.source}); measure in theatre."
 )
 
 
