@@ -11,12 +11,11 @@ from __future__ import annotations
 
 from uuid import UUID
 
-from clinic.engine import ask
 from clinic.people.role import Role
 from clinic.sync.kinds.kind import Incoming, Kind
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
-from planner.codec import read, write
+from planner import plans
 from planner.errors import Refused
 from planner.records.examination import Examination
 from planner.records.patient import Patient
@@ -35,9 +34,13 @@ def check(incoming: Incoming[Plan]) -> None:
     plan = incoming.body
     if any(notice.level is Level.STOP for notice in plan.option.notices):
         raise Rejected("plan_has_stop", "The plan carries a stop and cannot be kept.", field="body.option.notices")
-    if plan.engine_version == ENGINE_VERSION and plan != _computed(plan):
-        text = "The server's engine answers this case with another operation. Plan it again."
-        raise Rejected("plan_differs", text, field="body.option")
+    if plan.engine_version == ENGINE_VERSION:
+        try:
+            plans.check(plan)
+        except Refused as refused:
+            fault = refused.faults[0]
+            text = f"The server's engine does not make this plan of its case. {fault.text}"
+            raise Rejected("plan_differs", text, field="body.option") from refused
 
 
 def fit(incoming: Incoming[Plan], known: Known) -> None:
@@ -56,26 +59,6 @@ def fit(incoming: Incoming[Plan], known: Known) -> None:
         raise Rejected("case_differs", text, field="body.case.examination")
     if plan.case.born_on not in (None, patient.read(Patient).born_on):
         raise Rejected("case_differs", "The plan's case has another date of birth.", field="body.case.born_on")
-
-
-def _computed(plan: Plan) -> Plan:
-    try:
-        answer = ask(
-            "draft_plan",
-            case=write(plan.case),
-            option=plan.option.id,
-            patient_id=plan.patient_id,
-            patient_digest=plan.patient_digest,
-            examination_id=plan.examination_id,
-            examination_digest=plan.examination_digest,
-            note=plan.note,
-        )
-    except Refused as refused:
-        fault = refused.faults[0]
-        raise Rejected(
-            "plan_differs", f"The server's engine refuses this case: {fault.text}", field="body"
-        ) from refused
-    return read(Plan, answer)
 
 
 KIND = Kind(

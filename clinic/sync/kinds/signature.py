@@ -1,22 +1,23 @@
 """The surgeon's signature under a plan.
 
 The engine signs the stored plan again with what the record says was drawn and acknowledged; anything but the same
-signature is refused. A plan that was replaced or taken back can no longer be signed.
-Codes: ``plan_digest_differs``, ``signer_differs``, ``plan_superseded``, ``signature_differs``, and the engine's own.
+signature is refused. It does so whichever version of the engine made the plan: what was signed stays signed. A plan
+that was replaced or taken back can no longer be signed.
+Codes: ``plan_digest_differs``, ``signer_differs``, ``plan_superseded``, ``signature_differs``, and those of
+:mod:`planner.signing`.
 """
 
 from __future__ import annotations
 
 from uuid import UUID
 
-from clinic.engine import ask
 from clinic.people.role import Role
 from clinic.sync.kinds.kind import Incoming, Kind
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
-from planner.codec import read, write
 from planner.errors import Refused
 from planner.records.plan import Plan, Signature
+from planner.signing import Attestation, sign
 
 
 def about(body: Signature) -> UUID:
@@ -42,25 +43,24 @@ def fit(incoming: Incoming[Signature], known: Known) -> None:
         text = "The plan has been replaced or taken back. Look at the present plan and sign that."
         raise Rejected("plan_superseded", text, field="body.plan_id")
     if _signed_again(plan.read(Plan), signature) != signature:
-        text = "The check word or the drawing does not belong to the plan."
+        text = "The check word does not belong to the plan."
         raise Rejected("signature_differs", text, field="body")
 
 
 def _signed_again(plan: Plan, signature: Signature) -> Signature:
+    attestation = Attestation(
+        plan_id=signature.plan_id,
+        plan_digest=signature.plan_digest,
+        drawn=signature.drawn,
+        acknowledged=signature.acknowledged,
+        signer_name=signature.signer_name,
+        signed_at=signature.signed_at,
+    )
     try:
-        answer = ask(
-            "sign",
-            plan=write(plan),
-            plan_id=signature.plan_id,
-            drawn=write(signature.drawn),
-            acknowledged=write(signature.acknowledged),
-            signer_name=signature.signer_name,
-            signed_at=signature.signed_at,
-        )
+        return sign(plan, attestation)
     except Refused as refused:
         fault = refused.faults[0]
-        raise Rejected(fault.code, fault.text, field=f"body.{fault.field}".rstrip(".")) from refused
-    return read(Signature, answer)
+        raise Rejected(fault.code, fault.text, field="body") from refused
 
 
 KIND = Kind(
