@@ -192,6 +192,6 @@ def test_the_value_is_made_without_reportlab():
         "import sys, json; sys.modules['reportlab'] = None; import planner.card;"
         "print(json.dumps([name for name in sys.modules if name.startswith('reportlab.')]))"
     )
-    ran = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, check=True)  # noqa: S603
+    ran = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, check=True)
 
     assert json.loads(ran.stdout) == []

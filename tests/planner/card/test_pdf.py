@@ -154,7 +154,7 @@ def test_has_the_same_bytes_in_another_process():
         "print(hashlib.sha256(pdf(FOUR_MUSCLES)).hexdigest())"
     )
     runs = [
-        subprocess.run(  # noqa: S603 -- this very interpreter, another hash seed
+        subprocess.run(
             [sys.executable, "-c", script], env={"PYTHONHASHSEED": seed}, capture_output=True, text=True, check=True
         ).stdout.strip()
         for seed in ("1", "2")
