@@ -1,0 +1,119 @@
+"""What both engines are asked: each list is long enough that the two would differ somewhere if they could."""
+
+import json
+from typing import Any
+
+from planner import desk
+from planner.canonical import digest
+from tests.planner.generated_cases import generated_cases
+
+CASES = 1200
+PLANNED_EVERY = 12
+"""Every so many cases, each option is planned, signed and made into a card."""
+DRAWN_EVERY = 15
+"""Every so many cards are drawn as a page too."""
+
+PATIENT = {
+    "schema": 1,
+    "full_name": "Zoë Ó Briain-Nuñez",
+    "born_on": "2019-02-28",
+    "hospital_number": "OR-00417/b",
+    "sex": "female",
+    "allergies": "latex; Pénicilline",
+    "note": 'Δ = 40 ± 5 → "see note"\n\tsecond line, emoji \N{EYE} and \N{HEBREW LETTER ALEF}',
+}
+PATIENT_ID = "0192f0c0-0000-7000-8000-000000000001"
+EXAMINATION_ID = "0192f0c0-0000-7000-8000-000000000002"
+PLAN_ID = "0192f0c0-0000-7000-8000-000000000003"
+
+
+def ask(name: str, **fields: Any) -> str:
+    """A question as the desk reads it."""
+    return json.dumps({"ask": name, **fields}, ensure_ascii=False)
+
+
+def proposals() -> list[str]:
+    """The generated cases."""
+    return [ask("propose", case=case) for case in generated_cases(CASES, seed=2)]
+
+
+def lines_to_the_card(asked: list[str], answered: list[str]) -> list[str]:
+    """From proposals on: plan, compare, sign, card and page, each built from the server's answer before it."""
+    questions: list[str] = []
+    cards = 0
+    for question, answer in list(zip(asked, answered, strict=True))[::PLANNED_EVERY]:
+        case = json.loads(question)["case"]
+        for option in json.loads(answer).get("answer", {"options": []})["options"]:
+            questions.append(_draft(case, option))
+            plan = json.loads(desk.answer(questions[-1])).get("answer")
+            if plan is None:
+                continue
+            drawn = [{name: dose[name] for name in ("eye", "muscle", "operation")} for dose in plan["option"]["doses"]]
+            questions.append(ask("compare_drawing", option=plan["option"], drawn=drawn[1:]))
+            questions.append(_sign(plan, drawn))
+            pieces = {
+                "patient": PATIENT,
+                "plan": plan,
+                "signature": json.loads(desk.answer(questions[-1]))["answer"],
+            }
+            questions.append(ask("card", **pieces))
+            if cards % DRAWN_EVERY == 0:
+                questions.append(ask("card_pdf", **pieces))
+            cards += 1
+    return questions
+
+
+def _draft(case: dict[str, Any], option: dict[str, Any]) -> str:
+    return ask(
+        "draft_plan",
+        case=case,
+        option=option["id"],
+        patient_id=PATIENT_ID,
+        patient_digest=digest(PATIENT),
+        examination_id=EXAMINATION_ID,
+        examination_digest=digest(case["examination"]),
+        note="Nur bei ruhigem Kind.",
+    )
+
+
+def _sign(plan: dict[str, Any], drawn: list[dict[str, Any]]) -> str:
+    return ask(
+        "sign",
+        plan=plan,
+        plan_id=PLAN_ID,
+        drawn=drawn,
+        acknowledged=[each["code"] for each in plan["option"]["notices"] if each["level"] == "caution"],
+        signer_name="Ilse Marrow",
+        signed_at="2026-11-25T09:30:00+01:00",
+    )
+
+
+def odd_questions() -> list[str]:
+    """What a broken or hostile caller might send: the two must refuse in the same words."""
+    case = generated_cases(1, seed=3)[0]
+    readings = case["examination"]["readings"]
+
+    def with_angle(angle: object) -> str:
+        return ask("propose", case={**case, "examination": {"readings": [{**readings[0], "horizontal_pd": angle}]}})
+
+    return [
+        "",
+        "null",
+        "[]",
+        "{",
+        '{"ask": 7}',
+        '{"ask": "nothing"}',
+        '{"ask": "about", "ask": "about"}',
+        ask("about"),
+        ask("about", more=1),
+        ask("self_test"),
+        ask("propose"),
+        ask("check", kind="patient", body=PATIENT),
+        ask("check", kind="patient", body={**PATIENT, "born_on": "2019-02-29"}),
+        ask("check", kind="patient", body={**PATIENT, "full_name": "\N{GRINNING FACE}" * 200}),
+        ask("check", kind="nothing", body={}),
+        *map(with_angle, [151, -151, 1e308, 0.1 + 0.2, 5e-324, "40", None, True, [40], 40.05, -0.0]),
+        '{"ask": "propose", "case": 1e999}',
+        '{"ask": "propose", "case": NaN}',
+        '{"ask": "check", "kind": "patient", "body": ' + "[" * 5000 + "]" * 5000 + "}",
+    ]
