@@ -57,12 +57,12 @@ def _who_across(card: Card, scale: Scale) -> float:
 
 
 def _number(number: int, eye_size: float) -> Block:
-    figure, side = str(number), 22.0
+    figure, size, side = str(number), eye_size * 0.36, eye_size * 0.64
     top = eye_size * 0.6 - side / 2
     right, bottom = LEFT + side, top + side
     box = Path(points=((LEFT, top), (right, top), (right, bottom), (LEFT, bottom)), line=1.25, closed=True)
-    x = LEFT + (side - width(figure, Face.BOLD, 13)) / 2
-    return beside(Block(height=bottom, marks=(box,)), line(figure, Face.BOLD, 13, x).moved(top + 3.2))
+    x = LEFT + (side - width(figure, Face.BOLD, size)) / 2
+    return beside(Block(height=bottom, marks=(box,)), line(figure, Face.BOLD, size, x).moved(top + size * 0.29))
 
 
 def _operation(card_line: CardLine, lead: float, x: float) -> Block:
