@@ -7,3 +7,6 @@ export const stopsOf = ({ notices }) => notices.filter(({ level }) => level === 
 
 /** @param {{notices: Notice[]}} said */
 export const cautionsOf = ({ notices }) => notices.filter(({ level }) => level === 'caution');
+
+/** Whether it has to be seen before anything else is read. @param {{level: string}} notice */
+export const isGrave = ({ level }) => level !== 'note';

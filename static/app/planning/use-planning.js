@@ -11,6 +11,12 @@ import { caseOf } from './case.js';
 const NOTHING = { table: null, changes: [], note: '' };
 
 /**
+ * The table to start from: a published one before one from memory.
+ * @param {{id: string, provenance: {mark: string}}[]} tables
+ */
+const firstTable = (tables) => tables.find(({ provenance }) => provenance.mark === 'published') ?? tables[0];
+
+/**
  * @param {LedgerRecord} patient
  * @param {LedgerRecord} examination
  */
@@ -19,7 +25,7 @@ export function usePlanning(patient, examination) {
   const [planning, setPlanning] = useState(/** @type {Planning} */ (drafts.get(draftName) ?? NOTHING));
   const about = useAnswer('about', {});
   const tables = /** @type {any} */ (about.answer)?.tables ?? [];
-  const table = planning.table ?? tables[0]?.id ?? null;
+  const table = planning.table ?? firstTable(tables)?.id ?? null;
   const ownCase =
     table === null ? null : caseOf({ examination: examination.body, table, born_on: patient.body.born_on, changes: planning.changes });
   const proposed = useAnswer('propose', ownCase && { case: ownCase });

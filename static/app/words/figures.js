@@ -1,7 +1,7 @@
 /** Figures as they stand on the screen: a true minus, a thin distance to the unit, mm always with one decimal. */
 
 /** Between a figure and its unit: narrow, and never broken over two lines. */
-const GAP = '\u202f';
+export const GAP = '\u202f';
 
 /** @param {number} value */
 const tidy = (value) => String(Math.round(value * 10) / 10).replace('-', '\u2212');

@@ -1,18 +1,20 @@
 /** One muscle of an operation: eye, muscle, operation and mm in words, and where the muscle comes to lie. */
 import { html } from '../../vendor/preact.js';
 import { EYE_WORDS, MUSCLE_WORDS, workWords } from '../../words/anatomy.js';
-import { mmFigure, mmWords } from '../../words/figures.js';
+import { GAP, mmFigure, mmWords } from '../../words/figures.js';
 import { Why } from '../why/why.js';
 
 
 /** @param {{dose: any}} props a `Dose` of the engine */
 export function DoseLine({ dose }) {
   return html`<li class="dose-line">
-    <span class="dose-place"><span class="side">${EYE_WORDS[dose.eye]}</span>${' '}<span>${MUSCLE_WORDS[dose.muscle]}</span></span>
+    <span class="dose-place">
+      <span class="side">${EYE_WORDS[dose.eye]}</span>${' '}
+      <span>${MUSCLE_WORDS[dose.muscle]}, <strong>${dose.operation}</strong></span>
+    </span>
     <span class="dose-work">
-      <span class="dose-operation">${dose.operation}</span>${' '}
       <${Why} label=${`${workWords(dose)} ${mmWords(dose.mm)}`} steps=${dose.steps}>
-        <span class="dose-mm">${mmFigure(dose.mm)}<span class="unit">mm</span></span>
+        <span class="dose-mm">${mmFigure(dose.mm)}<span class="unit">${GAP}mm</span></span>
       <//>
     </span>
     <span class="dose-limbus">

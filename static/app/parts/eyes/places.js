@@ -1,5 +1,5 @@
 /**
- * Where everything lies in the picture of both eyes, in units of the drawing (360 by 212), seen facing the patient:
+ * Where everything lies in the picture of both eyes, in units of the drawing (360 by 208), seen facing the patient:
  * the RIGHT eye on the left of the picture, each medial rectus towards the nose.
  *
  * A muscle is a band from its insertion outwards; its zone is what a finger may touch: a third of the eye's square each,
@@ -11,8 +11,8 @@
 /** @typedef {{x: number, y: number}} Point */
 
 export const WIDTH = 360;
-export const HEIGHT = 212;
-export const GLOBE = 44;
+export const HEIGHT = 208;
+export const GLOBE = 41;
 export const LIMBUS = 18;
 
 const CELL = 60;
@@ -90,13 +90,13 @@ export function wordsPlaceOf(eye, muscle) {
   const side = nasal(eye);
   switch (muscle) {
     case 'MR':
-      return { x: middle.x + side * 66, y: middle.y + 26 };
+      return { x: middle.x + side * 58, y: middle.y + 28 };
     case 'LR':
-      return { x: middle.x - side * 62, y: middle.y + 26 };
+      return { x: middle.x - side * 58, y: middle.y + 28 };
     case 'SR':
-      return { x: middle.x - side * 42, y: middle.y - 74 };
+      return { x: middle.x - side * 44, y: middle.y - 70 };
     case 'IR':
-      return { x: middle.x - side * 42, y: middle.y + 64 };
+      return { x: middle.x - side * 44, y: middle.y + 66 };
     case 'SO':
       return { x: middle.x + side * 62, y: middle.y - 40 };
     case 'IO':

@@ -38,21 +38,22 @@ export function GazeMap({ linesOf, conditions, open, offered, compact, onOpen })
   /** @param {string} gaze */
   const place = (gaze) => {
     const lines = linesOf(gaze);
-    const spoken = lines.map((line) => line.text).join(', ') || 'not measured';
+    const isNext = gaze === offered && gaze !== open;
+    const shown = [GAZE_WORDS[gaze], ...lines.map((line) => line.text), ...(isNext ? ['next'] : [])].join(' ');
     return html`<button
       key=${gaze}
       type="button"
-      class=${`gaze gaze-${gaze}${gaze === offered ? ' offered' : ''}`}
+      class=${`gaze gaze-${gaze}`}
       data-gaze=${gaze}
       tabindex=${gaze === reach ? 0 : -1}
-      aria-label=${`${GAZE_WORDS[gaze]}, ${conditions}: ${spoken}${gaze === offered ? '; comes next' : ''}`}
+      aria-label=${`${shown}${lines.length ? '' : ', not measured'}, ${conditions}`}
       aria-current=${gaze === open ? 'true' : undefined}
       onFocus=${() => setReach(gaze)}
       onClick=${() => onOpen(gaze)}
     >
       <span class="gaze-name">${GAZE_WORDS[gaze]}</span>
-      ${lines.map((line) => html`<span class="gaze-reading" key=${line.axis}>${line.text}</span>`)}
-      ${gaze === offered && lines.length === 0 && gaze !== open && html`<span class="gaze-next">next</span>`}
+      ${lines.map((line) => html`<span class=${`gaze-reading gaze-${line.axis}`} key=${line.axis}>${' '}${line.text}</span>`)}
+      ${isNext && html`<span class="gaze-next">${' '}next</span>`}
     </button>`;
   };
 

@@ -28,13 +28,20 @@ export function Keys({ label, keys, layout, waiting = false, onKey }) {
   </div>`;
 }
 
-/** The ten digits, the point and erase, as on a telephone. */
+/** The digits as on a telephone, with zero, point and erase in a fourth column, so that three rows are enough. */
 export const DIGIT_KEYS = [
-  ...['1', '2', '3', '4', '5', '6', '7', '8', '9'].map((digit) => ({ key: digit, words: digit })),
-  { key: '.', words: '.', label: 'point' },
-  { key: '0', words: '0' },
+  ...digits('123'),
   { key: 'erase', words: html`<span class="key-word">erase</span>` },
+  ...digits('456'),
+  { key: '.', words: '.', label: 'point' },
+  ...digits('789'),
+  ...digits('0'),
 ];
+
+/** @param {string} text @returns {Key[]} */
+function digits(text) {
+  return [...text].map((digit) => ({ key: digit, words: digit }));
+}
 
 /**
  * The pad's key for a key of a keyboard, or null: digits, point (or comma) and backspace.

@@ -99,7 +99,7 @@ export function PrismPad({ title, conditions, entry, onTouch, onNext, onClose })
 function Display({ axis, entry, onClear }) {
   const { sign } = entry[axis];
   const pd = figure(entry, axis);
-  const shown = pd === null ? sign && `${DIRECTIONS[axis][sign]} …` : pd === 0 ? `no ${axis}` : deviationWords(axis, pd);
+  const shown = pd === null ? sign && DIRECTIONS[axis][sign] : pd === 0 ? `no ${axis}` : deviationWords(axis, pd);
   return html`<div class=${`pad-display${entry.axis === axis ? ' active' : ''}`}>
     <output class="pad-figure" aria-label=${`${axis}: ${shown || 'not measured'}`}>
       ${shown || html`<span class="pad-unset">${axis}</span>`}
@@ -115,7 +115,7 @@ function Directions({ axis, entry, onTouch }) {
   const keys = [
     { key: 'plus', words: DIRECTIONS[axis].plus, chosen: sign === 'plus' },
     { key: 'minus', words: DIRECTIONS[axis].minus, chosen: sign === 'minus' },
-    { key: 'none', words: 'none', label: `no ${axis} deviation`, chosen: none },
+    { key: 'none', words: 'none', label: `none, ${axis}`, chosen: none },
   ];
   /** @param {string} key */
   const onKey = (key) => {

@@ -10,7 +10,6 @@ import { CardLine } from './card-line.js';
 /** @param {{card: any}} props a `Card` of the engine */
 export function CardFace({ card }) {
   return html`<article class="card-face" aria-label="Card">
-    <p class="card-eyes">${card.eyes_words}</p>
     <ul class=${`card-lines card-lines-${card.lines.length}`}>
       ${card.lines.map((/** @type {any} */ line) => html`<${CardLine} key=${`${line.eye} ${line.muscle}`} line=${line} />`)}
     </ul>

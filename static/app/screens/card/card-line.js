@@ -8,7 +8,7 @@ export function CardLine({ line }) {
     <p class="card-eye">${line.eye_words}</p>
     <p class="card-muscle">${line.muscle_words}</p>
     <p class="card-work"><span class="card-operation">${line.operation_words}</span>${' '}<span class="card-mm">${mmFigure(line.mm)}<span class="card-unit"> mm</span></span></p>
-    <p class="card-limbus"><strong>${mmWords(line.limbus_mm)}</strong> from the limbus <span class="soft">(insertion ${mmWords(line.insertion_mm)})</span></p>
+    <p class="card-limbus"><strong>${mmWords(line.limbus_mm)}</strong> from the limbus <span class="soft card-insertion">(insertion ${mmWords(line.insertion_mm)})</span></p>
     ${line.surgeon_changed && html`<p class="card-both">Changed by the surgeon: table ${mmWords(line.table_mm)}, <strong>surgeon ${mmWords(line.mm)}</strong></p>`}
   </li>`;
 }

@@ -42,7 +42,7 @@ export function CardPdf({ pieces, checkWord, onClose }) {
             <a class="button" href=${url} download=${file?.name}>Keep a copy</a>
             ${share && html`<button type="button" class="button" onClick=${share}>Share</button>`}`
         : faults.length === 0 && html`<p role="status">Drawing the page. The first one takes a few seconds.</p>`}
-      <button type="button" class="button" onClick=${() => print()}>Print this screen</button>
+      <button type="button" class="button" onClick=${() => print()}>Print this screen instead</button>
     </div>
   <//>`;
 }

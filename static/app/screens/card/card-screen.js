@@ -15,10 +15,11 @@ export function CardScreen({ patient, pieces }) {
   const [isDark, turnLight] = useTheatreLight();
   const [isPdfOpen, setPdfOpen] = useState(false);
   return html`<${Frame}
-    title="Card"
+    title=${card ? `Card: ${card.eyes_words}` : 'Card'}
     patient=${patient.body}
     back=${`/patients/${patient.patient}`}
     layout="wide"
+    corner=${card && html`<p class="card-corner"><span class="soft">Check word</span> <strong>${card.check_word}</strong></p>`}
     also=${{ label: isDark ? 'Light' : 'Dark', act: turnLight }}
     next=${{ label: 'PDF: open, print, share', act: () => setPdfOpen(true), blocked: card ? undefined : 'No card to print yet.' }}
   >

@@ -5,6 +5,7 @@ import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { Notices } from '../../parts/notice/notice.js';
 import { dateWords } from '../../parts/calendar/date.js';
+import { isGrave } from '../../planning/levels.js';
 import { usePlanning } from '../../planning/use-planning.js';
 import { find, heads } from '../../store/heads.js';
 import { records } from '../../store/store.js';
@@ -38,7 +39,7 @@ function Shown({ patient, examination }) {
       <p class="soft">Examined on ${dateWords(examination.body.examined_on)}</p>
       <${Newer} examination=${examination} screen="findings" />
       ${proposal && faults.length === 0
-        ? html`<${Notices} notices=${proposal.notices} />
+        ? html`<${Notices} notices=${proposal.notices.filter(isGrave)} />
             <ul class="findings">
               ${proposal.findings.map((/** @type {any} */ finding, /** @type {number} */ index) => html`<${Finding} key=${`${finding.code} ${index}`} finding=${finding} />`)}
             </ul>

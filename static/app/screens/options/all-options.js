@@ -1,10 +1,11 @@
 /** All options: the table first, then what is the same for all, then each by what sets it apart; stopped ones folded below. */
 import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
+import { Fold } from '../../parts/fold/fold.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { Notices } from '../../parts/notice/notice.js';
 import { reachOf } from '../../parts/residual-strip/scale.js';
 import { html, useState } from '../../vendor/preact.js';
-import { stopsOf } from '../../planning/levels.js';
+import { isGrave, stopsOf } from '../../planning/levels.js';
 import { Newer } from '../findings/newer.js';
 import { shared } from './shared.js';
 import { OptionCard } from './option-card.js';
@@ -40,7 +41,7 @@ function Offered({ proposal, pathOf }) {
   const reach_pd = reachOf(shown.map((/** @type {any} */ { expected_residual_pd }) => expected_residual_pd));
 
   return html`
-    <${Notices} notices=${proposal.notices} />
+    <${Notices} notices=${proposal.notices.filter(isGrave)} />
     ${open.length === 0 && html`<p><strong>No option can be offered for this case.</strong> Each one is stopped, for the reason beside it.</p>`}
     ${chosen.length > 1 &&
     html`<div class="compare-bar">
@@ -63,17 +64,30 @@ function Offered({ proposal, pathOf }) {
       )}
     </div>
     <${Stopped} options=${stopped} pathOf=${pathOf} />
+    <${Notices} notices=${proposal.notices.filter((/** @type {any} */ notice) => !isGrave(notice))} />
     <p class="small soft">${proposal.disclaimer} Engine ${proposal.engine_version}.</p>
   `;
+}
+
+/**
+ * "2 cautions", or nothing.
+ * @param {{level: string}[]} notices
+ * @param {string} level
+ */
+function countOf(notices, level) {
+  const count = notices.filter((notice) => notice.level === level).length;
+  return count && `${count} ${level}${count === 1 ? '' : 's'}`;
 }
 
 /** @param {{common: import('./shared.js').Shared, count: number}} props */
 function SameForAll({ common, count }) {
   const { reasons, notices } = common;
   if (reasons.length + notices.length === 0) return null;
-  return html`<section class="same stack tight" aria-label="The same for every option">
-    <h2 class="small soft">The same for all ${count}</h2>
-    <${Notices} notices=${notices} />
-    ${reasons.map((reason) => html`<p class="small" key=${reason.code}>${reason.text}</p>`)}
-  </section>`;
+  const holds = [countOf(notices, 'caution'), countOf(notices, 'note'), reasons.length && `${reasons.length} ${reasons.length === 1 ? 'reason' : 'reasons'}`];
+  return html`<${Fold} title=${`The same for all ${count}`} holds=${holds.filter(Boolean).join(', ')}>
+    <div class="stack tight">
+      <${Notices} notices=${notices} />
+      ${reasons.map((reason) => html`<p class="small" key=${reason.code}>${reason.text}</p>`)}
+    </div>
+  <//>`;
 }

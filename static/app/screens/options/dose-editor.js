@@ -4,7 +4,7 @@ import { LIMITS } from '../../parts/number-pad/limits.js';
 import { Why } from '../../parts/why/why.js';
 import { html, useState } from '../../vendor/preact.js';
 import { EYE_WORDS, MUSCLE_WORDS, placeWords, workWords } from '../../words/anatomy.js';
-import { mmFigure, mmWords } from '../../words/figures.js';
+import { GAP, mmFigure, mmWords } from '../../words/figures.js';
 import { STEP_MM, stepped } from '../../planning/changes.js';
 
 const RANGE = { ...LIMITS.dose_mm, decimals: 1, unit: 'mm' };
@@ -26,16 +26,16 @@ export function DoseEditor({ dose, mm, onSet }) {
     <div class="dose-steps" role="group" aria-label=${`${place}, millimetres`}>
       <button type="button" class="dose-step" aria-label=${`${STEP_MM} mm less`} onClick=${() => step(-1)}>−</button>
       <button type="button" class="dose-own" aria-label=${`${mmWords(mm)}, enter exactly`} onClick=${() => setExact(true)}>
-        ${mmFigure(mm)}<span class="unit">mm</span>
+        ${mmFigure(mm)}<span class="unit">${GAP}mm</span>
       </button>
       <button type="button" class="dose-step" aria-label=${`${STEP_MM} mm more`} onClick=${() => step(1)}>+</button>
     </div>
     <p class="dose-after" aria-live="polite">${mm === dose.mm ? `${mmWords(dose.limbus_mm)} from the limbus` : 'calculating'}</p>
     <div class="dose-table">
-      <${Why} label=${`${workWords(dose)}, table ${mmWords(dose.table_mm)}`} steps=${dose.steps}>Why ${mmWords(dose.table_mm)}?<//>
+      <${Why} label=${`${workWords(dose)}, table ${mmWords(dose.table_mm)}`} steps=${dose.steps}>table ${mmWords(dose.table_mm)}. Why?<//>
       ${isChanged &&
-      html`<p class="dose-both">table ${mmWords(dose.table_mm)}, <strong>surgeon ${mmWords(mm)}</strong></p>
-        <button type="button" class="button bare" aria-label=${`${place}: back to the table's ${mmWords(dose.table_mm)}`} onClick=${() => onSet(dose.table_mm)}>Back to the table</button>`}
+      html`<p class="dose-both"><strong>surgeon ${mmWords(mm)}</strong></p>
+        <button type="button" class="button" aria-label=${`${place}: back to the table's ${mmWords(dose.table_mm)}`} onClick=${() => onSet(dose.table_mm)}>Back to the table</button>`}
     </div>
     ${isExact &&
     html`<${FigurePad}

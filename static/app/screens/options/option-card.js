@@ -22,11 +22,7 @@ export function OptionCard({ option, table, common, reach_pd, path, isCompared, 
   const own = (statements) => statements.filter((statement) => !common.has(statement));
   const heading = `option-${option.id}`;
   return html`<article class=${isCompared ? 'option card compared' : 'option card'} aria-labelledby=${heading}>
-    <header class="option-head">
-      <h2 class="option-title" id=${heading}>${option.title}</h2>
-      ${onCompare &&
-      html`<label class="option-compare"><input type="checkbox" checked=${isCompared} onChange=${onCompare} /> <span>compare</span></label>`}
-    </header>
+    <h2 class="option-title" id=${heading}>${option.title}</h2>
     <${Eyes} works=${option.doses} label=${option.title} />
     <ul class="dose-lines">
       ${option.doses.map((/** @type {any} */ dose) => html`<${DoseLine} key=${`${dose.eye} ${dose.muscle}`} dose=${dose} />`)}
@@ -39,7 +35,11 @@ export function OptionCard({ option, table, common, reach_pd, path, isCompared, 
     <div class="option-notices"><${Notices} notices=${own(option.notices)} /></div>
     <footer class="option-foot">
       <${TableStamp} table=${table} />
-      <a class="button" href=${`#${path}`}>Change or choose</a>
+      <div class="option-steps">
+        <a class="button" href=${`#${path}`}>Change or choose</a>
+        ${onCompare &&
+        html`<label class="option-compare"><input type="checkbox" checked=${isCompared} onChange=${onCompare} /> <span>compare</span></label>`}
+      </div>
     </footer>
   </article>`;
 }

@@ -34,8 +34,7 @@ export function SigningScreen({ patient, plan, standing, onSigned }) {
   const [isBusy, setBusy] = useState(false);
   const { option } = plan.body;
   const signer = session.get().user?.full_name ?? '';
-  const home = `/patients/${patient.patient}`;
-  const toOption = `${home}/options/${plan.body.examination_id}/${option.id}`;
+  const toOption = `/patients/${patient.patient}/options/${plan.body.examination_id}/${option.id}`;
   const stage = stageOf(option, signing);
   const left = cautionsLeft(option, signing);
   const changed = [...(standing.examinationChanged ? ['examination'] : []), ...(standing.patientChanged ? ["patient's details"] : [])];
@@ -85,7 +84,7 @@ export function SigningScreen({ patient, plan, standing, onSigned }) {
     sign: { next: { label: isBusy ? 'Signing' : 'Sign', act: sign, blocked: changed.length > 0 ? 'The plan is out of date.' : isBusy ? 'One moment' : undefined }, also: { label: 'Draw again', act: () => keep(drawAgain(signing)) } },
   };
 
-  return html`<${Frame} key=${`${stage} ${left[0]?.code ?? ''}`} title=${TITLES[stage]} patient=${patient.body} back=${stage === 'cautions' ? toOption : home} layout=${stage === 'differs' || stage === 'sign' ? 'wide' : 'column'} ...${steps[stage]}>
+  return html`<${Frame} key=${`${stage} ${left[0]?.code ?? ''}`} title=${TITLES[stage]} patient=${patient.body} back=${toOption} layout=${stage === 'differs' || stage === 'sign' ? 'wide' : 'column'} ...${steps[stage]}>
     <div class="stack">
       <${FaultList} faults=${faults} title="Not signed. What you drew is kept." />
       ${changed.length > 0 &&
