@@ -14,6 +14,18 @@ if TYPE_CHECKING:
 UNFINISHED = ".unfinished-"
 
 
+class CannotWrite(RuntimeError):
+    """A folder that must be written to cannot be."""
+
+
+def require_writable(folder: Path) -> None:
+    """Make the folder and try it out, before long work begins; raises CannotWrite."""
+    try:
+        write_whole(folder / f"{UNFINISHED}{os.getpid()}-trial", os.urandom(8))
+    except OSError as error:
+        raise CannotWrite(f"The folder {folder} cannot be written to ({error.strerror}).") from error
+
+
 def write_whole(path: Path, content: bytes) -> None:
     """Write a file unless it is the same already; a reader sees the old content or the new, never a part."""
     if path.is_file() and path.read_bytes() == content:

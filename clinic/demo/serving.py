@@ -3,11 +3,18 @@
 from __future__ import annotations
 
 import socket
+from contextlib import contextmanager
+from typing import TYPE_CHECKING
 
 from django.core.wsgi import get_wsgi_application
 from waitress.server import create_server
 
 from clinic.demo.obstacle import Obstacle
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from waitress.server import BaseWSGIServer
 
 ADDRESS = "127.0.0.1"
 THREADS = 8
@@ -28,10 +35,11 @@ def require_free(port: int) -> None:
             ) from error
 
 
-def serve(port: int) -> None:
-    """Answer requests until the process is interrupted."""
+@contextmanager
+def open_server(port: int) -> Iterator[BaseWSGIServer]:
+    """A server that listens already; ``run()`` answers until the process is interrupted."""
     server = create_server(get_wsgi_application(), host=ADDRESS, port=port, threads=THREADS)
     try:
-        server.run()
+        yield server
     finally:
         server.close()

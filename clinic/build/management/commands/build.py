@@ -12,6 +12,7 @@ from clinic.build.node import NodeFailed
 from clinic.build.packages import PackagesMissing
 from clinic.build.report import sizes, table
 from clinic.build.steps import Steps
+from clinic.build.writing import CannotWrite
 
 
 class Command(BaseCommand):
@@ -26,8 +27,6 @@ class Command(BaseCommand):
         places = folders()
         try:
             release = build(places, Steps(self.stdout))
-        except (PackagesMissing, NodeFailed) as error:
+        except (PackagesMissing, NodeFailed, CannotWrite, OSError) as error:
             raise CommandError(str(error)) from error
-        except PermissionError as error:
-            raise CommandError(f"{error.filename} cannot be written to ({error.strerror}).") from error
         self.stdout.write(table(sizes(release, places.site)) + "\n")

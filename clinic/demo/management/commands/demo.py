@@ -13,14 +13,17 @@ from clinic.build.folders import folders
 from clinic.build.node import NodeFailed
 from clinic.build.packages import PackagesMissing
 from clinic.build.steps import Steps
+from clinic.build.writing import CannotWrite
 from clinic.demo.database import bring_up_to_date, steps_missing
 from clinic.demo.loading import is_loaded, load
 from clinic.demo.obstacle import Obstacle
 from clinic.demo.scenario import Scenario, read_scenario, scenario_path
-from clinic.demo.serving import ADDRESS, require_free, serve
+from clinic.demo.serving import ADDRESS, open_server, require_free
 
 if TYPE_CHECKING:
     from argparse import ArgumentParser
+
+STOPPED = "\nStopped. Nothing is lost; the same command goes on from here.\n"
 
 
 class Command(BaseCommand):
@@ -38,17 +41,21 @@ class Command(BaseCommand):
         """Everything in order; whatever stands in the way is told in a sentence."""
         self.stdout.ending = ""
         try:
-            self._prepare(port)
-            if not no_serve:
-                serve(port)
-        except (Obstacle, PackagesMissing, NodeFailed) as error:
+            welcome = self._prepare(port)
+            if no_serve:
+                self.stdout.write(welcome)
+                return
+            with open_server(port) as server:
+                self.stdout.write(f"{welcome}Stop with Ctrl-C.\n")
+                self.stdout.flush()
+                server.run()
+            self.stdout.write(STOPPED)
+        except (Obstacle, PackagesMissing, NodeFailed, CannotWrite, OSError) as error:
             raise CommandError(str(error)) from error
-        except PermissionError as error:
-            raise CommandError(f"{error.filename} cannot be written to ({error.strerror}).") from error
         except KeyboardInterrupt:
-            self.stdout.write("\nStopped. Everything is kept in .clinic/; the same command goes on with it.\n")
+            self.stdout.write(STOPPED)
 
-    def _prepare(self, port: int) -> None:
+    def _prepare(self, port: int) -> str:
         if settings.PRODUCTION:
             raise Obstacle("The demo's passwords are known to all: it does not run with CLINIC_MODE=production.")
         steps = Steps(self.stdout)
@@ -61,7 +68,7 @@ class Command(BaseCommand):
         if not is_loaded(scenario):
             with steps.step("Loading the demo clinic"):
                 load(scenario, now=timezone.now())
-        steps.say(_welcome(scenario, port))
+        return _welcome(scenario, port)
 
 
 def _welcome(scenario: Scenario, port: int) -> str:
@@ -77,6 +84,6 @@ def _welcome(scenario: Scenario, port: int) -> str:
             f"{scenario.clinic_name}: an invented clinic with invented patients.",
             f"Open http://{ADDRESS}:{port} and sign in as (name, password):",
             *people,
-            "Stop with Ctrl-C.",
+            "",
         ]
     )
