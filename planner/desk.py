@@ -79,6 +79,14 @@ class Nothing:
 
 
 @dataclass(frozen=True, kw_only=True)
+class Checking:
+    """Which fields a check came with; what is in them is the record kind's business."""
+
+    kind: bool
+    body: bool
+
+
+@dataclass(frozen=True, kw_only=True)
 class Proposing:
     """A case to be answered."""
 
@@ -120,9 +128,7 @@ def _about(fields: Fields) -> object:
 
 
 def _check(fields: Fields) -> object:
-    for name in ("kind", "body"):
-        if name not in fields:
-            raise Refused(Fault(code="missing", text="This field is missing.", field=name))
+    read(Checking, dict.fromkeys(fields, True))
     read_body(fields["kind"], fields["body"])
     return {}
 

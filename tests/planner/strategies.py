@@ -16,7 +16,20 @@ from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
 from hypothesis import strategies as st
 
+from planner.anatomy import Eye, Muscle
 from planner.limits import IsoDate, IsoMoment, Length, Pattern, Prose, Unique, Within
+from planner.records.case import Case
+from planner.records.examination import (
+    Acuity,
+    Correction,
+    Examination,
+    FixingEye,
+    Gaze,
+    PreviousOperation,
+    Range,
+    Reading,
+    Version,
+)
 
 FORBIDDEN = {"blacklist_categories": ("Cc", "Cs", "Zl", "Zp")}
 
@@ -90,3 +103,65 @@ def _lists(item: Any, limits: tuple[Any, ...]) -> st.SearchStrategy[Any]:
     key = (lambda value: tuple(getattr(value, name) for name in unique.fields)) if unique else None
     most = min(length.high, length.low + 3)
     return st.lists(_values(item), min_size=length.low, max_size=most, unique_by=key).map(tuple)
+
+
+def cases() -> st.SearchStrategy[Case]:
+    """Cases with a deviation to answer, measured as a clinic would; nothing changed by hand."""
+    return st.builds(
+        Case,
+        examination=examinations(),
+        table=st.sampled_from(("wright-after-parks", "classic-parks")),
+        born_on=st.none() | st.just("2001-05-17"),
+    )
+
+
+def examinations() -> st.SearchStrategy[Examination]:
+    """Examinations with a horizontal deviation in the primary position at distance."""
+    return st.builds(
+        _examination,
+        st.sampled_from(Correction),
+        angles(),
+        st.lists(
+            st.tuples(st.sampled_from(Gaze), st.sampled_from(Range), st.integers(-30, 30), st.integers(-20, 20)),
+            max_size=8,
+            unique_by=lambda reading: reading[:2],
+        ),
+        st.fixed_dictionaries(
+            {},
+            optional={
+                "fixing_eye": st.sampled_from(FixingEye),
+                "acuity_right": st.sampled_from(Acuity),
+                "acuity_left": st.sampled_from(Acuity),
+                "versions": st.lists(values_of(Version), max_size=4, unique_by=_moved).map(tuple),
+                "previous_operations": st.lists(values_of(PreviousOperation), max_size=4).map(tuple),
+            },
+        ),
+    )
+
+
+def angles() -> st.SearchStrategy[float]:
+    """Signed angles, the prism bar's steps and finer ones."""
+    size = st.integers(1, 24).map(lambda step: 5.0 * step) | st.integers(1, 1400).map(lambda tenths: tenths / 10)
+    return st.builds(lambda sign, pd: sign * pd, st.sampled_from((1, -1)), size)
+
+
+def _moved(item: Any) -> tuple[Eye, Muscle]:
+    return item.eye, item.muscle
+
+
+def _examination(
+    correction: Correction, angle_pd: float, others: list[tuple[Gaze, Range, int, int]], rest: dict[str, Any]
+) -> Examination:
+    target = Reading(gaze=Gaze.PRIMARY, range=Range.DISTANCE, correction=correction, horizontal_pd=angle_pd)
+    readings = [
+        Reading(
+            gaze=gaze,
+            range=at,
+            correction=correction,
+            horizontal_pd=max(-150.0, min(150.0, angle_pd + shift_pd)),
+            vertical_pd=float(vertical_pd),
+        )
+        for gaze, at, shift_pd, vertical_pd in others
+        if (gaze, at) != (Gaze.PRIMARY, Range.DISTANCE)
+    ]
+    return Examination(examined_on="2026-11-02", readings=(target, *readings), **rest)

@@ -12,7 +12,7 @@ from planner.values.option import Family
 
 DOUBLING = Provenance(
     mark=Mark.COMMON_PRACTICE,
-    source="the doubling rule; for single LR resection it left 3.5 Δ at 6 months (PMID 17419083, n = 35)",
+    source="the doubling rule; 3.5 Δ remained at 6 months after single LR resection (PMID 17419083, n = 35)",
 )
 TWO_MUSCLE_TABLE = Provenance(
     mark=Mark.COMMON_PRACTICE,

@@ -24,5 +24,5 @@ def reasons(situation: Situation, draft: Draft) -> Iterator[Reason]:
         text = f"The {operated} eye is the one the patient prefers to fix with."
         yield speaks_against("fixing_eye", text, PREFERENCE, eye=operated.value)
     else:
-        text = f"The patient prefers to fix with the {preferred} eye, which is left alone."
+        text = f"The patient prefers to fix with the {preferred} eye, which is not touched."
         yield speaks_for("fixing_eye_spared", text, PREFERENCE, eye=preferred.value)

@@ -26,10 +26,10 @@ def reasons(situation: Situation, draft: Draft) -> Iterator[Reason]:
         yield speaks_against("operated_before", text, PREDICTABLE, again=float(again), muscles=float(len(now)))
     elif before & HORIZONTAL:
         yield speaks_for("untouched_muscles", "It keeps to muscles that were never operated.", PREDICTABLE)
-    left = len(HORIZONTAL - before - now)
-    if left >= MANY:
-        text = f"{left} horizontal recti stay untouched for a later operation."
-        yield speaks_for("many_left", text, RESERVE, untouched=float(left))
-    elif left <= FEW:
-        text = f"{'No' if left == 0 else left} horizontal rectus stays untouched for a later operation."
-        yield speaks_against("few_left", text, RESERVE, untouched=float(left))
+    unspent = len(HORIZONTAL - before - now)
+    if unspent >= MANY:
+        text = f"{unspent} horizontal recti stay untouched for a later operation."
+        yield speaks_for("many_untouched", text, RESERVE, untouched=float(unspent))
+    elif unspent <= FEW:
+        text = f"{'No' if unspent == 0 else unspent} horizontal rectus stays untouched for a later operation."
+        yield speaks_against("few_untouched", text, RESERVE, untouched=float(unspent))
