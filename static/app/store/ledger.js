@@ -11,6 +11,7 @@ import { draftBook } from './drafts.js';
 import { envelope } from './envelope.js';
 import { exchange, newEntry } from './exchange.js';
 import { keeper } from './keeper.js';
+import { inPlaceOf } from './outbox.js';
 import { fromRows, toRow } from './rows.js';
 import { LEDGER_STEPS } from './schema.js';
 import { unseal } from './vault.js';
@@ -52,6 +53,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
   const drafts = draftBook(db, { onProblem });
   const rows = exchange(db, opened, device);
   const find = (/** @type {string} */ id) => byId.get(id);
+  const isRefused = (/** @type {string} */ id) => outbox.get().some(entry => entry.id === id && entry.state === 'attention');
 
   function opened() {
     if (!keys) throw new Fault('locked', 'Unlock first.');
@@ -141,7 +143,8 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
     },
 
     /**
-     * Resolves when the record, and its entry in the outbox, are stored.
+     * Resolves when the record, and its entry in the outbox, are stored. What supersedes one record that the clinic refused
+     * is stored and sent in that one's place.
      *
      * @param {string} kind
      * @param {Saving} saving
@@ -149,14 +152,18 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
      * @throws {Fault} locked, storage_full, storage_timeout, ...
      */
     async save(kind, { patient, supersedes, body, draft }) {
-      const record = await envelope({ kind, patient, supersedes, body, from: { clinic, author, device } });
+      const made = await envelope({ kind, patient, supersedes, body, from: { clinic, author, device } });
+      const [refused, ...more] = made.supersedes.filter(isRefused).map(find);
+      const record = refused && !more.length ? inPlaceOf(made, refused) : made;
       const row = await toRow(opened(), record);
       const taken = draft === undefined ? null : await drafts.take(draft);
       try {
         await db.run(['records', 'outbox', 'drafts'], 'readwrite', async tx => {
           await tx.objectStore('records').put(row);
           const entries = tx.objectStore('outbox');
-          await entries.put(await newEntry(entries, record.id, record.recorded_at));
+          const entry = await newEntry(entries, record.id, record.recorded_at);
+          const { sequence } = (await entries.get(record.id)) ?? entry;
+          await entries.put({ ...entry, sequence });
           if (taken) await tx.objectStore('drafts').delete(taken.key);
         }, { strict: true });
       } catch (error) {

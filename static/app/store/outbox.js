@@ -86,6 +86,19 @@ export function verdicts(batch, answers) {
 }
 
 /**
+ * A correction takes the place of a record that the clinic refused, under the same id: the clinic never had it, so nothing there
+ * could be superseded, and what was made on it (the examinations of a new patient, say) still belongs to it.
+ *
+ * @param {LedgerRecord} record  just made, superseding `refused`
+ * @param {LedgerRecord} refused
+ * @returns {LedgerRecord}
+ */
+export function inPlaceOf(record, refused) {
+  const others = [...refused.supersedes, ...record.supersedes].filter(id => id !== refused.id);
+  return { ...record, id: refused.id, patient: refused.patient, supersedes: [...new Set(others)] };
+}
+
+/**
  * @param {LedgerRecord} record
  * @param {Set<string>} ids
  */
