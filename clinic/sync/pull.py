@@ -38,14 +38,15 @@ RESET = Page(records=(), cursor="", more=True, reset=True)
 def pull(clinic: UUID, role: Role, *, after: str, limit: int, now: datetime) -> Page:
     """The page after the cursor ``after``; an empty one begins at the beginning."""
     counter, _ = FeedCounter.objects.get_or_create(clinic_id=clinic)
-    scope_name = scope.name() if role is Role.THEATRE else WHOLE_FEED
+    everything = role in scope.READ_EVERYTHING
+    scope_name = WHOLE_FEED if everything else scope.name()
     start = Cursor(feed=counter.feed, scope=scope_name, position=0)
     cursor = cursors.read(after) if after else start
     if cursor is None or (cursor.feed, cursor.scope) != (start.feed, start.scope):
         return RESET
     if cursor.position > counter.position:  # a history that this ledger does not have
         return RESET
-    page = _of_theatre if role is Role.THEATRE else _of_everything
+    page = _of_everything if everything else _of_theatre
     return page(clinic, cursor, counter.position, limit, now)
 
 

@@ -18,6 +18,10 @@ from uuid import UUID
 from django.conf import settings
 
 from clinic.ledger.models import Record
+from clinic.people.role import Role
+
+READ_EVERYTHING = frozenset({Role.SURGEON, Role.CLINIC, Role.COORDINATOR})
+"""The roles that pull the whole feed; every other, and every role to come, has the theatre's scope until it is named."""
 
 CARD_KINDS = ("patient", "plan", "signature", "retraction")
 

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import json
 import secrets
 import time
 import uuid
 from dataclasses import dataclass
 from typing import Any
 
-from clinic.engine import ask
+from planner import desk
 from planner.canonical import digest
 
 Raw = dict[str, Any]
@@ -31,6 +32,13 @@ def uuid7() -> str:
     milliseconds = int(time.time() * 1000)
     value = (milliseconds << 80) | (7 << 76) | (secrets.randbits(12) << 64) | (2 << 62) | secrets.randbits(62)
     return str(uuid.UUID(int=value))
+
+
+def ask(name: str, **fields: Any) -> Any:
+    """The desk's answer, as the phone asks for it."""
+    said = json.loads(desk.answer(json.dumps({"ask": name, **fields})))
+    assert "answer" in said, said
+    return said["answer"]
 
 
 @dataclass(frozen=True)

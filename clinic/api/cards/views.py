@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-import base64
 import json
+from typing import TypeVar
 from uuid import UUID
 
 from django.http import HttpResponse
@@ -17,14 +17,19 @@ from rest_framework.views import APIView
 
 from clinic.api.membership import role_in
 from clinic.api.refusals import Refusal
-from clinic.engine import ask
-from clinic.errors.shape import Error
+from clinic.errors.shape import Error, from_fault
 from clinic.ledger.heads import only_heads
 from clinic.ledger.models import Record
 from clinic.people.role import Role
 from clinic.sync import scope
+from planner.card import card
+from planner.card.pdf import pdf
 from planner.codec import read
-from planner.records.plan import Plan
+from planner.errors import Refused
+from planner.records.patient import Patient
+from planner.records.plan import Plan, Signature
+
+Body = TypeVar("Body")
 
 
 class AnyAccept(BaseContentNegotiation):
@@ -59,25 +64,35 @@ class CardView(APIView):
         if current != len({signed.pk, signed.about.pk}):
             text = "The plan was replaced, or it or its signature was taken back. This card must not be used."
             raise Refusal(409, Error(code="card_out_of_date", text=text, field="signature"))
-        answer = ask("card_pdf", patient=_patient(signed.about), plan=_body(signed.about), signature=_body(signed))
-        pdf = base64.b64decode(answer["pdf"])
         return HttpResponse(
-            pdf,
+            _drawn(signed, signed.about),
             content_type="application/pdf",
             headers={"Content-Disposition": f'inline; filename="card-{signature}.pdf"'},
         )
 
 
+def _drawn(signed: Record, planned: Record) -> bytes:
+    plan = _read(Plan, planned)
+    # The patient as the plan names them: that version, not a later one.
+    patient = Record.objects.get(clinic=planned.clinic_id, pk=plan.patient_id)
+    try:
+        made = card(
+            _read(Patient, patient),
+            plan,
+            _read(Signature, signed),
+            patient_digest=patient.digest,
+            plan_digest=planned.digest,
+        )
+        return pdf(made)
+    except Refused as refused:
+        raise Refusal(409, *map(from_fault, refused.faults)) from refused
+
+
 def _may_see(role: Role, signed: Record) -> bool:
-    if role is not Role.THEATRE:
+    if role in scope.READ_EVERYTHING:
         return True
     return signed.pk in scope.places(signed.clinic_id, up_to=signed.position, now=timezone.now())
 
 
-def _patient(plan: Record) -> object:
-    """The patient as the plan names them: that version, not a later one."""
-    return _body(Record.objects.get(clinic=plan.clinic_id, pk=read(Plan, _body(plan)).patient_id))
-
-
-def _body(record: Record) -> object:
-    return json.loads(record.body)
+def _read(cls: type[Body], record: Record) -> Body:
+    return read(cls, json.loads(record.body))

@@ -8,7 +8,8 @@ from rest_framework.response import Response
 from rest_framework.views import APIView
 
 from clinic.api.schema.shapes import reference
-from clinic.engine import ask
+from planner.codec import read, write
+from planner.proposal import propose
 from planner.records.case import Case
 from planner.values.proposal import Proposal
 
@@ -24,4 +25,4 @@ class ProposeView(APIView):
     )
     def post(self, request: Request) -> Response:
         """The proposal, or 400 with the engine's faults."""
-        return Response(ask("propose", case=request.data))
+        return Response(write(propose(read(Case, request.data))))

@@ -5,7 +5,8 @@ from uuid import UUID
 from hypothesis import given
 from hypothesis import strategies as st
 
-from clinic.sync.scope import Row, card_records, opened
+from clinic.people.role import Role
+from clinic.sync.scope import READ_EVERYTHING, Row, card_records, opened
 
 PATIENT, PLAN, SIGNATURE, LATER_PLAN, UNSIGNED, RETRACTION = (UUID(int=number) for number in range(1, 7))
 
@@ -84,3 +85,10 @@ def test_a_device_that_follows_the_feed_step_by_step_misses_nothing(data):
             cursor = rows[count - 1].position
 
     assert received == card_records(rows)
+
+
+def test_a_role_that_is_not_named_has_the_narrower_scope():
+    """Fail closed: a role to come does not read everything because nobody thought of it here."""
+    assert Role.THEATRE not in READ_EVERYTHING
+    assert "auditor" not in READ_EVERYTHING
+    assert {Role.SURGEON, Role.CLINIC, Role.COORDINATOR} == READ_EVERYTHING

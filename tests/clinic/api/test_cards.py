@@ -1,0 +1,90 @@
+"""The card of a signed plan, and of nothing else."""
+
+import base64
+import io
+import json
+
+import pytest
+from pypdf import PdfReader
+
+from planner import desk
+
+
+@pytest.fixture
+def line(cast):
+    records = cast.surgeon.pen.line()
+    cast.surgeon.accepted(*records)
+    return records
+
+
+def card(person, signature, clinic=None):
+    return person.client.get(f"/api/v1/clinics/{(clinic or person.clinic).pk}/cards/{signature['id']}.pdf")
+
+
+def code(response):
+    return response.json()["errors"][0]["code"]
+
+
+def test_the_card_has_the_bytes_that_the_phone_makes(cast, line):
+    patient, _, plan, signature = line
+    pieces = {"patient": patient["body"], "plan": plan["body"], "signature": signature["body"]}
+    said = json.loads(desk.answer(json.dumps({"ask": "card_pdf", **pieces})))["answer"]["pdf"]
+
+    response = card(cast.theatre_nurse, signature)
+
+    assert (response.status_code, response.headers["Content-Type"]) == (200, "application/pdf")
+    assert response.content == base64.b64decode(said)
+
+
+def test_the_card_shows_patient_and_check_word_and_its_address_and_name_show_neither(cast, line):
+    response = card(cast.surgeon, line[3])
+    text = PdfReader(io.BytesIO(response.content)).pages[0].extract_text()
+
+    assert "Ines Ferreira" in text
+    assert line[3]["body"]["check_word"] in text
+    assert "Ferreira" not in response.headers["Content-Disposition"]
+    assert response.headers["Cache-Control"] == "no-store"
+
+
+def test_a_browser_that_asks_for_a_page_gets_the_pdf(cast, line):
+    address = f"/api/v1/clinics/{cast.clinic.pk}/cards/{line[3]['id']}.pdf"
+    response = cast.surgeon.client.get(address, headers={"Accept": "text/html"})
+
+    assert response.headers["Content-Type"] == "application/pdf"
+
+
+def test_the_card_keeps_the_version_of_the_patient_that_the_plan_was_made_for(cast, line):
+    before = card(cast.surgeon, line[3]).content
+    cast.surgeon.accepted(cast.surgeon.pen.patient_again(line[0], full_name="Somebody Else"))
+
+    assert card(cast.surgeon, line[3]).content == before
+
+
+@pytest.mark.parametrize("place", [0, 1, 2], ids=["patient", "examination", "plan"])
+def test_there_is_no_card_of_what_is_no_signature(cast, line, place):
+    response = card(cast.surgeon, line[place])
+
+    assert (response.status_code, code(response)) == (404, "card_unknown")
+
+
+def test_there_is_no_card_of_another_clinics_signature(cast):
+    records = cast.stranger.pen.line()
+    cast.stranger.accepted(*records)
+    response = card(cast.surgeon, records[3])
+
+    assert (response.status_code, code(response)) == (404, "card_unknown")
+
+
+def test_the_card_of_a_replaced_plan_is_refused(cast, line):
+    patient, examination, plan, signature = line
+    cast.surgeon.accepted(cast.surgeon.pen.plan(patient, examination, place=1, supersedes=plan))
+    response = card(cast.theatre_nurse, signature)
+
+    assert (response.status_code, code(response)) == (409, "card_out_of_date")
+
+
+@pytest.mark.parametrize("place", [2, 3], ids=["plan", "signature"])
+def test_the_card_of_what_was_taken_back_is_refused(cast, line, place):
+    cast.surgeon.accepted(cast.surgeon.pen.retraction(line[place]))
+
+    assert code(card(cast.surgeon, line[3])) == "card_out_of_date"

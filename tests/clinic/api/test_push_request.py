@@ -1,0 +1,78 @@
+"""The request around the records."""
+
+import json
+
+import pytest
+
+from clinic.sync.protocol import MOST_RECORDS
+
+
+@pytest.mark.parametrize("records", [None, "all", {}, 5])
+def test_a_push_must_list_records(cast, records):
+    response = cast.surgeon.push(records=records)
+
+    assert (response.status_code, response.json()["errors"][0]["field"]) == (400, "records")
+
+
+def test_an_empty_push_is_answered_with_no_results(cast):
+    assert cast.surgeon.results() == []
+
+
+def test_a_push_of_too_many_records_is_refused_as_a_whole_and_says_how_many_it_takes(cast):
+    response = cast.surgeon.push(*[None] * (MOST_RECORDS + 1))
+
+    (error,) = response.json()["errors"]
+    assert response.status_code == 413
+    assert (error["code"], error["value"]) == ("batch_too_large", "201")
+    assert str(MOST_RECORDS) in error["allowed"]
+
+
+def test_the_largest_push_enters(cast):
+    records = [cast.surgeon.pen.patient(hospital_number=f"H-{number}") for number in range(MOST_RECORDS)]
+
+    assert [result["position"] for result in cast.surgeon.accepted(*records)] == list(range(1, MOST_RECORDS + 1))
+
+
+def test_a_push_costs_a_fixed_number_of_queries(cast, django_assert_num_queries):
+    records = [cast.surgeon.pen.patient(hospital_number=f"H-{number}") for number in range(50)]
+    cast.surgeon.accepted(cast.surgeon.pen.patient())
+
+    # session, account, membership, device, devices; look, begin, lock, look again, three of known, insert, counter, end
+    with django_assert_num_queries(15):
+        cast.surgeon.accepted(*records)
+
+
+@pytest.mark.parametrize(
+    "content",
+    [
+        b"{",
+        b"[]",
+        b"null",
+        b'{"a": NaN}',
+        b'{"a": 1e999',
+        b"\xff\xfe",
+        b"[" * 100_000,
+        b'{"a":' + b"9" * 5000 + b"}",
+    ],
+    ids=["cut", "list", "null", "nan", "cut number", "not utf-8", "deep", "digits"],
+)
+def test_a_body_that_is_not_a_json_object_is_refused(cast, content):
+    address = f"/api/v1/clinics/{cast.clinic.pk}/push"
+    response = cast.surgeon.client.post(address, content, content_type="application/json")
+
+    assert (response.status_code, response.json()["errors"][0]["code"]) == (400, "bad_json")
+
+
+def test_a_record_nested_without_end_is_only_that_records_fault(cast):
+    deep = json.loads("[" * 500 + "]" * 500)
+    poison = cast.surgeon.pen.patient() | {"body": {"schema": 1, "full_name": deep}}
+    good = cast.surgeon.pen.patient()
+
+    assert [result["status"] for result in cast.surgeon.results(poison, good)] == ["rejected", "accepted"]
+
+
+@pytest.mark.parametrize("content_type", ["text/plain", "multipart/form-data; boundary=x", "application/xml"])
+def test_a_body_of_another_type_is_refused(cast, content_type):
+    response = cast.surgeon.client.post(f"/api/v1/clinics/{cast.clinic.pk}/push", b"{}", content_type=content_type)
+
+    assert (response.status_code, response.json()["errors"][0]["code"]) == (415, "unsupported_media_type")

@@ -1,0 +1,153 @@
+"""Signing in and out."""
+
+import json
+import uuid
+
+import pytest
+from django.test import Client
+
+from clinic.devices.models import Device
+from tests.clinic.factories import PASSWORD
+
+ADDRESS = "/api/v1/session"
+PHONE = {"id": "0b0b7a52-7b1f-4c46-9d5e-3e1c8d2f6a10", "name": "Amara's phone"}
+
+
+@pytest.fixture
+def browser():
+    """A browser that is held to the token, as every real one is."""
+    return Client(enforce_csrf_checks=True)
+
+
+def call(browser, method, body=None, *, token=None):
+    token = browser.get(ADDRESS).json()["csrf_token"] if token is None else token
+    content = json.dumps(body or {})
+    return getattr(browser, method)(ADDRESS, content, content_type="application/json", headers={"X-CSRFToken": token})
+
+
+def sign_in(browser, username="amara", password=PASSWORD, device=PHONE, **options):
+    return call(browser, "post", {"username": username, "password": password, "device": device}, **options)
+
+
+def test_a_stranger_sees_who_is_signed_in_nobody(browser, cast):
+    session = browser.get(ADDRESS).json()
+
+    assert (session["user"], session["clinics"], session["minimum_client"]) == (None, [], 1)
+    assert session["csrf_token"]
+
+
+def test_signing_in_answers_the_person_and_the_clinics_with_the_role_in_each(browser, cast):
+    response = sign_in(browser)
+
+    session = response.json()
+    assert response.status_code == 200
+    assert session["user"] == {"username": "amara", "full_name": "Dr Amara Okonjo"}
+    assert session["clinics"] == [{"id": str(cast.clinic.pk), "name": "Harbour Eye Clinic", "role": "surgeon"}]
+    assert browser.get(ADDRESS).json()["user"] == session["user"]
+
+
+def test_the_token_of_the_answer_is_good_for_the_next_write(browser, cast):
+    token = sign_in(browser).json()["csrf_token"]
+
+    assert call(browser, "delete", token=token).status_code == 200
+
+
+def test_signing_in_makes_the_device_known_and_again_gives_it_its_new_name(browser, cast):
+    sign_in(browser)
+    sign_in(browser, device=PHONE | {"name": "Blue phone"})
+
+    device = Device.objects.get(device_id=PHONE["id"])
+    assert (device.user.username, device.name, device.revoked_at) == ("amara", "Blue phone", None)
+
+
+def test_a_tablet_that_two_people_share_is_one_device_of_each(browser, cast):
+    sign_in(browser)
+    sign_in(browser, username="mei")
+
+    assert set(Device.objects.filter(device_id=PHONE["id"]).values_list("user__username", flat=True)) == {
+        "amara",
+        "mei",
+    }
+
+
+def test_signing_out_ends_the_session(browser, cast):
+    sign_in(browser)
+
+    response = call(browser, "delete")
+
+    assert response.json()["user"] is None
+    assert browser.get(ADDRESS).json()["user"] is None
+
+
+@pytest.mark.parametrize(
+    ("username", "password"), [("amara", "wrong"), ("nobody", PASSWORD), ("AMARA", PASSWORD), ("amara", f" {PASSWORD}")]
+)
+def test_a_wrong_name_and_a_wrong_password_get_the_same_answer(browser, cast, username, password):
+    response = sign_in(browser, username=username, password=password)
+
+    assert response.status_code == 401
+    assert response.json()["errors"] == [
+        {
+            "code": "sign_in_failed",
+            "text": "The account name and the password do not fit.",
+            "field": "",
+            "value": "",
+            "allowed": "",
+        }
+    ]
+    assert not Device.objects.filter(device_id=PHONE["id"]).exists()
+
+
+def test_an_account_that_is_switched_off_cannot_sign_in(browser, cast):
+    cast.surgeon.user.is_active = False
+    cast.surgeon.user.save(update_fields=["is_active"])
+
+    assert sign_in(browser).status_code == 401
+
+
+@pytest.mark.parametrize("method", ["post", "delete"])
+def test_nothing_is_written_without_the_token(browser, cast, method):
+    response = call(browser, method, {"username": "amara", "password": PASSWORD, "device": PHONE}, token="")
+
+    assert response.status_code == 403
+    assert response.json()["errors"][0]["code"] == "csrf_failed"
+
+
+def test_a_push_needs_the_token_too(browser, cast):
+    sign_in(browser)
+
+    response = browser.post(f"/api/v1/clinics/{cast.clinic.pk}/push", "{}", content_type="application/json")
+
+    assert response.json()["errors"][0]["code"] == "csrf_failed"
+
+
+@pytest.mark.parametrize(
+    ("change", "field"),
+    [
+        ({"username": ""}, "username"),
+        ({"password": ""}, "password"),
+        ({"device": {"id": "5", "name": "x"}}, "device.id"),
+        ({"device": {"id": str(uuid.uuid4()), "name": ""}}, "device.name"),
+        ({"device": None}, "device"),
+    ],
+)
+def test_a_fault_in_the_form_names_its_field(browser, cast, change, field):
+    response = call(browser, "post", {"username": "amara", "password": PASSWORD, "device": PHONE} | change)
+
+    assert response.status_code == 400
+    assert [error["field"] for error in response.json()["errors"]] == [field]
+
+
+def test_after_ten_tries_for_one_account_a_minute_the_next_must_wait(browser, cast):
+    for number in range(10):
+        assert sign_in(browser, password=f"guess {number}").status_code == 401
+    response = sign_in(browser)
+
+    assert response.status_code == 429
+    assert response.json()["errors"][0]["code"] == "throttled"
+    assert 0 < int(response.headers["Retry-After"]) <= 61
+    assert sign_in(browser, username="jonas").status_code == 200
+
+
+def test_reading_the_session_is_never_counted_as_a_try(browser, cast):
+    assert {browser.get(ADDRESS).status_code for _ in range(70)} == {200}
