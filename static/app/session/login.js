@@ -30,11 +30,11 @@ const NOBODY = { phase: 'signed-out', login: 'unknown', user: null, clinic: null
  * @param {import('../store/device.js').Device} parts.device
  * @param {import('./server.js').Server} parts.server
  * @param {StoreDoor} parts.store
+ * @param {BroadcastChannel} [parts.tabs]  to the other tabs of this app
  */
-export function makeSession({ device, server, store }) {
+export function makeSession({ device, server, store, tabs = new BroadcastChannel('session') }) {
   /** @type {import('../observable.js').Observable<Session>} */
   const session = observable(/** @type {Session} */ ({ ...NOBODY, phase: 'starting' }));
-  const tabs = new BroadcastChannel('session');
   /** @type {() => Promise<unknown>} */
   let send = async () => {};
 
@@ -148,9 +148,9 @@ export function makeSession({ device, server, store }) {
     await device.set('signOutDue', true);
     await device.set('account', null);
     await leave();
+    tabs.postMessage('signed-out');
     // With nothing unsent the clinic has it all, and a phone that nobody uses should hold nothing.
     if (!leaving) await ledger?.erase();
-    tabs.postMessage('signed-out');
     await finishSignOut();
   }
 
@@ -205,9 +205,6 @@ export function makeSession({ device, server, store }) {
     sendBeforeLeaving(sender) {
       send = sender;
     },
-
-    /** Lets go of the other tabs. */
-    close: () => tabs.close(),
   };
 }
 

@@ -1,7 +1,8 @@
 /**
  * Who may open a ledger's database: sets, tries and changes the unlock secret, and makes a person wait after wrong ones.
  *
- * A try is counted in the database before the secret is tried, so that closing the app does not give it back.
+ * A try is counted in the database before the secret is tried, so that neither closing the app nor trying in several tabs at once
+ * gives it back.
  */
 import { Fault } from '../fault.js';
 import { afterFailure, checkSecret, NO_ATTEMPTS, stillToWait } from './secret.js';
@@ -25,15 +26,19 @@ export function keeper(db, { now = Date.now, rounds } = {}) {
    * @throws {Fault} wrong_secret, too_many_tries
    */
   async function guarded(attempt) {
-    const before = (await meta('attempts')) ?? NO_ATTEMPTS;
-    const wait_ms = stillToWait(before, now());
+    const wait_ms = await db.run(['meta'], 'readwrite', async tx => {
+      const store = tx.objectStore('meta');
+      const before = (await store.get('attempts')) ?? NO_ATTEMPTS;
+      const left_ms = stillToWait(before, now());
+      if (!left_ms) await store.put(afterFailure(before, now()), 'attempts');
+      return left_ms;
+    }, { strict: true });
     if (wait_ms > 0) {
       throw new Fault('too_many_tries', `Too many wrong tries. Try again in ${inWords(wait_ms)}.`, {
         field: 'secret',
         value: now() + wait_ms,
       });
     }
-    await put('attempts', afterFailure(before, now()));
     const result = await attempt();
     await put('attempts', NO_ATTEMPTS);
     return result;

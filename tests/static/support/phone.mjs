@@ -8,6 +8,15 @@ export const SECRET = '482915';
 
 let phones = 0;
 
+// In Node an open channel would keep the test from ending.
+const Channel = globalThis.BroadcastChannel;
+globalThis.BroadcastChannel = class extends Channel {
+  constructor(name) {
+    super(name);
+    this.unref();
+  }
+};
+
 /** Another phone; `place` of an earlier one opens the same storage again, as after a restart. */
 export function phone({ author = 'noor', place = `#${(phones += 1)}`, device = uuid7(), ...options } = {}) {
   const ledger = openLedger({ author, clinic: CLINIC, device }, { place, rounds: 10, ...options });

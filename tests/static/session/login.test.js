@@ -1,0 +1,268 @@
+import '../support/phone.mjs';
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { ServerFault } from '../../../static/app/session/server.js';
+import { makeSession } from '../../../static/app/session/login.js';
+import { openDevice } from '../../../static/app/store/device.js';
+import { openLedger } from '../../../static/app/store/ledger.js';
+import { noteStorage, storageState } from '../../../static/app/store/protection.js';
+import { observable } from '../../../static/app/observable.js';
+import { PATIENT, SECRET } from '../support/phone.mjs';
+
+const HARBOUR = { id: 'c1', name: 'Harbour Clinic', role: 'surgeon' };
+const HILL = { id: 'c2', name: 'Hill Outreach', role: 'clinic' };
+const PASSWORD = 'a good password';
+
+/** The server's half: accounts with their clinics, one session. */
+function door(accounts = { noor: [HARBOUR] }) {
+  const self = {
+    accounts,
+    who: null,
+    online: true,
+    hello: null,
+    async greet() {
+      if (!self.online) throw new ServerFault(0, { code: 'unreachable' });
+      self.hello = { user: self.who && { username: self.who, full_name: self.who }, clinics: self.who ? self.accounts[self.who] : [] };
+      return self.hello;
+    },
+    lastHello: () => self.hello,
+    async signIn({ username, password, device }) {
+      await self.greet();
+      if (password !== PASSWORD) throw new ServerFault(401, { code: 'sign_in_failed', text: 'They do not fit.' });
+      self.who = username;
+      self.device = device;
+      return self.greet();
+    },
+    async signOut() {
+      await self.greet();
+      self.who = null;
+    },
+  };
+  return self;
+}
+
+let made = 0;
+
+/** The app on one phone; `again` starts it afresh on the same storage. */
+function app(server = door(), place = `@${(made += 1)}`) {
+  const device = openDevice({ name: `device${place}` });
+  const ledger = observable(null);
+  const store = {
+    ledger,
+    async openStore(who) {
+      store.closeStore();
+      ledger.set(openLedger(who, { place, rounds: 10 }));
+      await ledger.get().readOutbox();
+      return ledger.get();
+    },
+    closeStore() {
+      ledger.get()?.close();
+      ledger.set(null);
+    },
+  };
+  const here = makeSession({ device, server, store, tabs: new BroadcastChannel(`session${place}`) });
+  return {
+    ...here, server, device, ledger, place,
+    phase: () => here.session.get().phase,
+    again(changed = server) {
+      store.closeStore();
+      device.close();
+      return app(changed, place);
+    },
+  };
+}
+
+async function working(server) {
+  const phone = app(server);
+  await phone.open();
+  await phone.signIn({ username: 'noor', password: PASSWORD });
+  await phone.setSecret(SECRET);
+  return phone;
+}
+
+const save = phone => phone.ledger.get().save('patient', { body: PATIENT });
+const soon = () => new Promise(resolve => setTimeout(resolve, 20));
+const databases = async () => (await indexedDB.databases()).map(({ name }) => name);
+
+test('a person signs in online, sets a secret, and works', async () => {
+  const phone = app();
+  await phone.open();
+  assert.equal(phone.phase(), 'signed-out');
+  await phone.signIn({ username: 'noor', password: PASSWORD });
+  assert.deepEqual([phone.phase(), phone.session.get().login, phone.session.get().clinic], ['no-secret', 'signed-in', HARBOUR]);
+  await assert.rejects(phone.setSecret('1234'), { code: 'secret_too_short' });
+  await phone.setSecret(SECRET);
+  assert.equal(phone.phase(), 'open');
+  assert.match(phone.server.device.id, /^[0-9a-f-]{36}$/);
+});
+
+test('a wrong password is told, and nothing changes', async () => {
+  const phone = app();
+  await phone.open();
+  await assert.rejects(phone.signIn({ username: 'noor', password: 'no' }), { code: 'sign_in_failed' });
+  assert.equal(phone.phase(), 'signed-out');
+});
+
+test('later the phone opens with the secret alone, offline, and is the same device', async () => {
+  const first = await working();
+  const record = await save(first);
+  const phone = first.again();
+  phone.server.online = false;
+  await phone.open();
+  assert.deepEqual([phone.phase(), phone.session.get().user.username], ['locked', 'noor']);
+  await phone.unlock(SECRET);
+  assert.equal(phone.phase(), 'open');
+  assert.equal(phone.ledger.get().find(record.id).device, first.server.device.id);
+  assert.equal(phone.ledger.get().device, first.server.device.id);
+});
+
+test('wrong secrets say when the next try counts, after a restart too', async () => {
+  const first = await working();
+  await first.lock();
+  for (const guess of ['000001', '000002', '000003']) await assert.rejects(first.unlock(guess), { code: 'wrong_secret' });
+  assert.ok(first.session.get().waitUntil > Date.now());
+  const phone = first.again();
+  await phone.open();
+  assert.ok(phone.session.get().waitUntil > Date.now());
+  await assert.rejects(phone.unlock(SECRET), { code: 'too_many_tries' });
+});
+
+test('locking shows nothing of a patient, and unlocking all of it again', async () => {
+  const phone = await working();
+  await save(phone);
+  await phone.lock();
+  assert.deepEqual([phone.phase(), phone.ledger.get().records.get()], ['locked', []]);
+  await phone.unlock(SECRET);
+  assert.equal(phone.ledger.get().records.get().length, 1);
+});
+
+test('an expired login locks nothing and loses nothing; signing in again goes on from there', async () => {
+  const phone = await working();
+  await save(phone);
+  phone.expire();
+  assert.deepEqual([phone.phase(), phone.session.get().login], ['open', 'expired']);
+  await save(phone);
+  await phone.signIn({ username: 'noor', password: PASSWORD });
+  assert.deepEqual([phone.phase(), phone.session.get().login], ['open', 'signed-in']);
+  assert.equal(phone.ledger.get().records.get().length, 2);
+});
+
+test('a person of two clinics chooses one, and only of their own', async () => {
+  const phone = app(door({ noor: [HARBOUR, HILL] }));
+  await phone.open();
+  await phone.signIn({ username: 'noor', password: PASSWORD });
+  assert.deepEqual([phone.phase(), phone.session.get().clinics], ['choose-clinic', [HARBOUR, HILL]]);
+  await assert.rejects(phone.chooseClinic('c9'), { code: 'clinic_unknown' });
+  await phone.chooseClinic('c2');
+  assert.deepEqual([phone.phase(), phone.session.get().clinic], ['no-secret', HILL]);
+});
+
+test('an account without a clinic is told so', async () => {
+  const phone = app(door({ noor: [] }));
+  await phone.open();
+  await assert.rejects(phone.signIn({ username: 'noor', password: PASSWORD }), { code: 'no_clinic' });
+});
+
+test('signing out with everything sent leaves nothing on the phone', async () => {
+  const phone = await working();
+  const { name } = phone.ledger.get();
+  await phone.signOut();
+  assert.deepEqual([phone.phase(), phone.server.who, phone.ledger.get()], ['signed-out', null, null]);
+  assert.ok(!(await databases()).includes(name));
+});
+
+test('signing out tries to send first, and then needs no confirmation', async () => {
+  const phone = await working();
+  const { id } = await save(phone);
+  phone.sendBeforeLeaving(() => phone.ledger.get().settle([{ id, to: 'sent', answer: { id, status: 'accepted', position: 1 } }]));
+  await phone.signOut();
+  assert.equal(phone.phase(), 'signed-out');
+});
+
+test('signing out with unsent work is refused with its count, goes with that count, and destroys nothing', async () => {
+  const phone = await working();
+  await save(phone);
+  phone.ledger.get().drafts.keep('patient/new', { full_name: 'half' });
+  await assert.rejects(phone.signOut(), fault => fault.code === 'unsent_work' && fault.value === 2 && /1 record and 1 draft/.test(fault.text));
+  await assert.rejects(phone.signOut({ leaving: 1 }), { code: 'unsent_work' });
+  assert.equal(phone.phase(), 'open');
+  await phone.signOut({ leaving: 2 });
+  assert.equal(phone.phase(), 'signed-out');
+
+  await phone.signIn({ username: 'noor', password: PASSWORD });
+  assert.equal(phone.phase(), 'locked');
+  await phone.unlock(SECRET);
+  assert.equal(phone.ledger.get().records.get().length, 1);
+  assert.equal(phone.ledger.get().outbox.get().length, 1);
+  assert.deepEqual(phone.ledger.get().drafts.get('patient/new'), { full_name: 'half' });
+});
+
+test('a sign-out offline is told to the server when there is a network again', async () => {
+  const phone = await working();
+  phone.server.online = false;
+  await phone.signOut();
+  assert.deepEqual([phone.phase(), phone.server.who], ['signed-out', 'noor']);
+  const later = phone.again();
+  later.server.online = true;
+  await later.open();
+  assert.deepEqual([later.phase(), later.server.who], ['signed-out', null]);
+});
+
+test('another person on the same phone has another ledger, and the first one finds their own again', async () => {
+  const phone = await working(door({ noor: [HARBOUR], tomas: [HARBOUR] }));
+  await save(phone);
+  await phone.signIn({ username: 'tomas', password: PASSWORD });
+  assert.equal(phone.phase(), 'no-secret');
+  await phone.setSecret('739104');
+  assert.deepEqual(phone.ledger.get().records.get(), []);
+  await phone.signIn({ username: 'noor', password: PASSWORD });
+  assert.equal(phone.phase(), 'locked');
+  await assert.rejects(phone.unlock('739104'), { code: 'wrong_secret' });
+  await phone.unlock(SECRET);
+  assert.equal(phone.ledger.get().records.get().length, 1);
+});
+
+test('who forgot the secret starts afresh with the password, told what is lost and only after confirming that number', async () => {
+  const phone = await working();
+  await save(phone);
+  await phone.lock();
+  await assert.rejects(phone.startAfresh({ password: 'no' }), { code: 'sign_in_failed' });
+  await assert.rejects(phone.startAfresh({ password: PASSWORD }), fault => fault.code === 'unsent_work' && fault.value === 1);
+  await phone.unlock(SECRET);
+  assert.equal(phone.ledger.get().records.get().length, 1);
+  await phone.lock();
+  await phone.startAfresh({ password: PASSWORD, losing: 1 });
+  assert.equal(phone.phase(), 'no-secret');
+  await phone.setSecret('739104');
+  assert.deepEqual(phone.ledger.get().records.get(), []);
+});
+
+test('a phone that knows nothing while the clinic knows its browser says that its storage was cleared', async () => {
+  noteStorage({ cleared: false });
+  const server = door();
+  server.who = 'noor';
+  const phone = app(server);
+  await phone.open();
+  assert.deepEqual([phone.phase(), storageState.get().cleared], ['signed-out', true]);
+  await phone.signIn({ username: 'noor', password: PASSWORD });
+  assert.equal(storageState.get().cleared, false);
+});
+
+test('a phone that is only new says nothing of the kind', async () => {
+  noteStorage({ cleared: false });
+  await app().open();
+  assert.equal(storageState.get().cleared, false);
+});
+
+test('locking or signing out in one tab does so in the others', async () => {
+  const here = await working();
+  const there = app(here.server, here.place);
+  await there.open();
+  await there.unlock(SECRET);
+  await here.lock();
+  await soon();
+  assert.deepEqual([there.phase(), there.ledger.get().records.get()], ['locked', []]);
+  await here.signOut();
+  await soon();
+  assert.deepEqual([there.phase(), there.ledger.get()], ['signed-out', null]);
+});

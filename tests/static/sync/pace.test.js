@@ -1,0 +1,35 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { clockOff_s, waitAfterFailure, waitAfterSuccess } from '../../../static/app/sync/pace.js';
+
+test('waits double from two seconds to five minutes', () => {
+  const waits_s = Array.from({ length: 10 }, (_, index) => waitAfterFailure(index + 1, { random: 1 }) / 1000);
+  assert.deepEqual(waits_s, [2, 4, 8, 16, 32, 64, 128, 256, 300, 300]);
+});
+
+test('phones that failed together come back apart: within the upper half of the wait', () => {
+  assert.equal(waitAfterFailure(4, { random: 0 }), 8_000);
+  assert.equal(waitAfterFailure(4, { random: 0.5 }), 12_000);
+});
+
+test('a server that says how long to wait is obeyed', () => {
+  assert.equal(waitAfterFailure(1, { random: 0, retryAfter_s: 90 }), 90_000);
+});
+
+test('after success the next look is in about a minute', () => {
+  assert.deepEqual([0, 0.5, 1].map(random => Math.round(waitAfterSuccess(random) / 1000)), [48, 60, 72]);
+});
+
+test('a clock is off from two minutes on, in its direction', () => {
+  const heard = { serverTime: '2026-11-25T10:00:00Z', sentAt: 0, receivedAt: 0 };
+  const at = seconds => {
+    const now = Date.parse(heard.serverTime) + seconds * 1000;
+    return clockOff_s({ ...heard, sentAt: now - 500, receivedAt: now + 500 });
+  };
+  assert.deepEqual([0, 120, -120, 121, -121, 7200].map(at), [null, null, null, 121, -121, 7200]);
+});
+
+test('a slow call is no wrong clock', () => {
+  const sentAt = Date.parse('2026-11-25T10:00:00Z');
+  assert.equal(clockOff_s({ serverTime: '2026-11-25T10:01:30Z', sentAt, receivedAt: sentAt + 200_000 }), null);
+});
