@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Any
 
 from clinic.build.bundles import Bundle
 from clinic.build.digests import content_name
+from clinic.build.stylesheet import one_stylesheet
 from clinic.build.vendor import vendor_files
 from clinic.build.writing import whole_folder, write_whole
 
@@ -68,7 +69,7 @@ def app_files(project: Path) -> dict[str, bytes]:
         for path in sorted(source.rglob("*"))
         if path.is_file() and not path.name.endswith(NOT_SERVED) and not path.name.startswith(".")
     }
-    return own | vendor_files(project)
+    return one_stylesheet(own) | vendor_files(project)
 
 
 def beside_files(project: Path) -> dict[str, bytes]:
