@@ -95,7 +95,8 @@ function failed(error) {
     return { end: 'later', problem: { code, text }, retryAfter_s: null };
   }
   const problem = { code: error.code, text: error.text };
-  if (error.status === 401) return { end: 'signed-out', problem, retryAfter_s: null };
+  // A device that the clinic does not know (a restored backup) becomes known by signing in on it.
+  if (error.status === 401 || error.code === 'device_unknown') return { end: 'signed-out', problem, retryAfter_s: null };
   if ([403, 404, 426].includes(error.status)) return { end: 'closed', problem, retryAfter_s: null };
   return { end: 'later', problem, retryAfter_s: error.retryAfter_s };
 }

@@ -63,7 +63,7 @@ test('a lost reply that is learned of by the pull is settled by it', async () =>
   server.before = what => {
     if (what === 'push') throw new ServerFault(403, { code: 'device_unknown', text: '' });
   };
-  assert.equal((await drain(ledger, server, noLocks)).end, 'closed');
+  assert.equal((await drain(ledger, server, noLocks)).end, 'signed-out');
   assert.deepEqual(ledger.outbox.get(), []);
   assert.deepEqual(ledger.records.get().map(({ position }) => position).sort(), [1, 2]);
 });
