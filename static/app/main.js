@@ -1,5 +1,6 @@
 /** Starts the app: what is on this phone first, the engine and the network beside it. */
 import { startEngine } from './engine/engine.js';
+import { startKeepingCards } from './planning/kept-cards.js';
 import { openSession, session } from './session/session.js';
 import { App } from './shell/app.js';
 import { startKeys } from './shell/keys.js';
@@ -27,6 +28,7 @@ function start() {
   openSession().catch(noteFault).then(startSync);
   recallProtection(device).catch(noteFault);
   startEngine();
+  startKeepingCards();
   startUpdates();
   beforeReload(drafts.flush);
   addEventListener('pagehide', keepDrafts);
