@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 from django.conf import settings
 from django.http import HttpRequest, HttpResponseBase
 
 from clinic.errors.shape import Error, answer
+
+LENGTH = re.compile(r"[0-9]{1,18}")
 
 
 class BodyLimit:
@@ -22,7 +25,7 @@ class BodyLimit:
         A server hands over no more bytes than the announced length; a body without one reads as empty.
         """
         length = request.META.get("CONTENT_LENGTH") or "0"
-        if not length.isdigit():
+        if not LENGTH.fullmatch(length):
             return answer(400, Error(code="bad_length", text="The request's length is not a number."))
         if int(length) > settings.BODY_LIMIT:
             return answer(

@@ -39,7 +39,7 @@ def content_policy(*, script: str) -> str:
 STRICT = content_policy(script="'self'")
 WITH_WEBASSEMBLY = content_policy(script="'self' 'wasm-unsafe-eval'")
 
-UNUSED_FEATURES = ("geolocation", "microphone", "payment", "usb", "serial", "bluetooth", "midi", "display-capture")
+UNUSED_FEATURES = ("geolocation", "microphone", "payment", "usb", "serial", "midi", "display-capture")
 PERMISSIONS = ", ".join(f"{feature}=()" for feature in UNUSED_FEATURES)
 
 

@@ -21,7 +21,7 @@ from clinic.ledger.models import Record
 from clinic.people.role import Role
 
 READ_EVERYTHING = frozenset({Role.SURGEON, Role.CLINIC, Role.COORDINATOR})
-"""The roles that pull the whole feed; every other, and every role to come, has the theatre's scope until it is named."""
+"""The roles that pull the whole feed; every other role, one to come included, has the theatre's scope."""
 
 CARD_KINDS = ("patient", "plan", "signature", "retraction")
 
