@@ -32,6 +32,9 @@ export function standingOf(records, plan, signature) {
   };
 }
 
+/** Whether nobody may operate by it any more. @param {Standing} standing */
+export const isVoid = ({ retraction, successors }) => retraction !== null || successors.length > 0;
+
 /**
  * The plan's own current signature, if it has one.
  * @param {Records} records

@@ -23,7 +23,7 @@ export function deviationWords(axis, pd) {
 }
 
 /**
- * The lines of a cell: what was measured, horizontal first; empty when nothing was.
+ * The lines of a cell: what was measured, horizontal first; empty when nothing was. A zero names what was found to be none.
  * @param {Partial<Reading> | undefined} reading
  * @returns {{axis: Axis, text: string}[]}
  */
@@ -31,13 +31,16 @@ export function readingLines(reading) {
   /** @type {{axis: Axis, text: string}[]} */
   const lines = [];
   if (reading?.horizontal_pd != null) {
-    lines.push({ axis: 'horizontal', text: deviationWords('horizontal', reading.horizontal_pd) });
+    lines.push({ axis: 'horizontal', text: lineWords('horizontal', reading.horizontal_pd) });
   }
   if (reading?.vertical_pd != null) {
-    lines.push({ axis: 'vertical', text: deviationWords('vertical', reading.vertical_pd) });
+    lines.push({ axis: 'vertical', text: lineWords('vertical', reading.vertical_pd) });
   }
   return lines;
 }
+
+/** @param {Axis} axis @param {number} pd */
+const lineWords = (axis, pd) => (pd === 0 ? `no ${axis}` : deviationWords(axis, pd));
 
 /** @type {Record<string, string>} */
 export const GAZE_WORDS = {

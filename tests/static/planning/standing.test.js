@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { piecesOf, signatureOf, standingOf } from '../../../static/app/planning/standing.js';
+import { isVoid, piecesOf, signatureOf, standingOf } from '../../../static/app/planning/standing.js';
 
 const record = (id, kind, body = {}, supersedes = []) => ({ id, kind, patient: 'p1', supersedes, body, digest: `digest of ${id}` });
 const patient = record('p1', 'patient');
@@ -11,11 +11,13 @@ const signed = [patient, examination, plan, signature];
 
 test('a signed plan that nothing touched since stands', () => {
   assert.deepEqual(standingOf(signed, plan, signature), { retraction: null, successors: [], examinationChanged: false, patientChanged: false });
+  assert.ok(!isVoid(standingOf(signed, plan, signature)));
 });
 
 test('a newer plan in its place is its successor, through every step between', () => {
   const records = [...signed, record('l2', 'plan', {}, ['l1']), record('l3', 'plan', {}, ['l2'])];
   assert.deepEqual(standingOf(records, plan).successors.map(({ id }) => id), ['l3']);
+  assert.ok(isVoid(standingOf(records, plan)));
 });
 
 test('a plan or a signature that was taken back does not stand, and the reason is at hand', () => {

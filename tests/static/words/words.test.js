@@ -28,6 +28,6 @@ test('grades carry their sign', () => {
 });
 
 test('a zero is said, an absent figure is not', () => {
-  assert.deepEqual(readingLines({ horizontal_pd: 0 }).map(({ text }) => text), ['none']);
+  assert.deepEqual(readingLines({ horizontal_pd: 0, vertical_pd: 0 }).map(({ text }) => text), ['no horizontal', 'no vertical']);
   assert.deepEqual(readingLines({}), []);
 });

@@ -19,7 +19,6 @@ export function EngineWait({ faults = [], title = 'The engine cannot plan from t
   }
   if (faults.length > 0) return html`<${FaultList} faults=${faults} title=${title} />`;
   return html`<div class="engine-wait" role="status">
-    <p><strong>${phase === 'ready' ? 'Calculating' : 'The engine is starting'}</strong></p>
-    ${phase !== 'ready' && text && html`<p class="soft">${text}</p>`}
+    <p><strong>${phase === 'ready' ? 'Calculating' : text}</strong></p>
   </div>`;
 }

@@ -41,7 +41,7 @@ export function FigurePad({ title, value, range, optional = false, onTake, onClo
         take();
       }}
     >
-      <output class="figure-shown" aria-live="polite">
+      <output class="figure-shown" aria-live="polite" tabindex="-1" autofocus>
         ${entry.typed.text || html`<span class="pad-unset">none</span>`}${entry.typed.text && range.unit && html`<span class="unit">${range.unit}</span>`}
       </output>
       <p class=${entry.refusal ? 'pad-refusal' : 'pad-hint'} role="status">${entry.refusal || `Allowed: ${rangeWords(range)}.`}</p>

@@ -38,21 +38,28 @@ export function PrismPad({ title, conditions, entry, onTouch, onNext, onClose })
 
   /** @param {KeyboardEvent} event */
   const onKeyDown = (event) => {
+    if (event.defaultPrevented || /** @type {Element} */ (event.target).closest('input, textarea, dialog')) return;
     const key = keyOf(event);
     const direction = LETTERS[event.key];
     if (key) {
       setExact(true);
       onTouch(key === 'erase' ? { type: 'erase' } : { type: 'key', key });
     } else if (direction && !event.ctrlKey && !event.metaKey) onTouch({ type: 'direction', axis: direction[0], sign: direction[1] });
-    else if (event.key === 'Enter' && event.target === heading.current) onNext();
+    else if (event.key === 'Enter' && !(/** @type {Element} */ (event.target).closest('button, a'))) onNext();
     else if (event.key === 'Escape') onClose();
     else return;
     event.preventDefault();
   };
 
+  // Wherever the focus is: who has just touched the foot of the screen types on.
+  useEffect(() => {
+    document.addEventListener('keydown', onKeyDown);
+    return () => document.removeEventListener('keydown', onKeyDown);
+  });
+
   const axis = entry.axis ?? 'horizontal';
   const waiting = entry.axis === null;
-  return html`<section class="prism-pad" aria-label=${`Reading: ${title}, ${conditions}`} onKeyDown=${onKeyDown}>
+  return html`<section class="prism-pad" aria-label=${`Reading: ${title}, ${conditions}`}>
     <header class="pad-head">
       <h2 class="pad-title" tabindex="-1" ref=${heading}>${title}</h2>
       <p class="pad-conditions">${conditions}</p>

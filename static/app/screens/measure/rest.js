@@ -19,8 +19,8 @@ const FIXING = [
   { value: null, words: 'not said' },
 ];
 
-/** @param {{draft: Draft, faults: {field: string}[], onNote: (fields: Partial<Draft>) => void}} props */
-export function Rest({ draft, faults, onNote }) {
+/** @param {{draft: Draft, faults: {field: string}[], onDiscard: (() => void) | null, onNote: (fields: Partial<Draft>) => void}} props */
+export function Rest({ draft, faults, onDiscard, onNote }) {
   const unfinished = faults.some(({ field }) => field.startsWith('previous_operations'));
   return html`<section class="rest" aria-label="Optional">
     <h2 class="rest-title">Also, if it matters</h2>
@@ -44,5 +44,6 @@ export function Rest({ draft, faults, onNote }) {
     <${Fold} title="Date of the examination" holds=${draft.examined_on === today() ? `today, ${shortDateWords(draft.examined_on)}` : shortDateWords(draft.examined_on)}>
       <${Field} label="Examined on" name="examined_on" value=${draft.examined_on} input=${{ type: 'date', max: today(), required: true }} onInput=${(/** @type {string} */ examined_on) => examined_on && onNote({ examined_on })} />
     <//>
+    ${onDiscard && html`<button type="button" class="button bare" onClick=${onDiscard}>Take back everything that is not saved</button>`}
   </section>`;
 }

@@ -4,6 +4,9 @@
  */
 import { useObservable } from '../../observable.js';
 import { Absent } from '../../parts/absent/absent.js';
+import { Frame } from '../../parts/frame/frame.js';
+import { mayWrite } from '../../planning/rights.js';
+import { session } from '../../session/session.js';
 import { go } from '../../shell/router.js';
 import { find, heads, history } from '../../store/heads.js';
 import { records } from '../../store/store.js';
@@ -13,6 +16,7 @@ import { SittingScreen } from './sitting-screen.js';
 /** @param {{patient: string, examination?: string}} props ids; without an examination a new one begins */
 export default function Measure({ patient: id, examination: examinationId }) {
   const all = useObservable(records);
+  const { clinic } = useObservable(session);
   const [patient] = heads(all, 'patient', id);
   const corrected = examinationId ? find(all, examinationId) : undefined;
   const newest = corrected && newestOf(all, corrected);
@@ -24,6 +28,11 @@ export default function Measure({ patient: id, examination: examinationId }) {
   if (!patient) return html`<${Absent} what="This patient" step=${{ label: 'Show all patients', to: '/patients' }} />`;
   if (examinationId && !corrected) {
     return html`<${Absent} what="This examination" patient=${patient.body} step=${{ label: 'To the case', to: `/patients/${id}` }} />`;
+  }
+  if (!mayWrite(clinic?.role, 'examination')) {
+    return html`<${Frame} title="Measure" patient=${patient.body} back=${`/patients/${id}`}>
+      <p>Measurements are recorded by surgeons and clinic staff. Your role in this clinic is ${clinic?.role ?? 'not known'}.</p>
+    <//>`;
   }
   return html`<${SittingScreen} key=${examinationId ?? 'new'} patient=${patient} corrected=${corrected} />`;
 }

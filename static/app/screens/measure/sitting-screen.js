@@ -20,7 +20,7 @@ import { useSitting } from './use-sitting.js';
 /** @param {{patient: LedgerRecord, corrected?: LedgerRecord}} props */
 export function SittingScreen({ patient, corrected }) {
   const id = patient.patient;
-  const { sitting, change, show, undo, canUndo, draftName } = useSitting(id, corrected, today());
+  const { sitting, change, show, undo, canUndo, discard, draftName } = useSitting(id, corrected, today());
   const [faults, setFaults] = useState(/** @type {import('./saving.js').FaultFacts[]} */ ([]));
   const [saving, setSaving] = useState(false);
   const pad = useRef(/** @type {HTMLElement | null} */ (null));
@@ -73,7 +73,7 @@ export function SittingScreen({ patient, corrected }) {
               onNext=${() => show((now) => moved(now, offered(now)))}
               onClose=${() => show((now) => moved(now, null))}
             />`
-          : html`<${Rest} draft=${draft} faults=${faults} onNote=${(/** @type {any} */ fields) => change((now) => noted(now, fields))} />`}
+          : html`<${Rest} draft=${draft} faults=${faults} onDiscard=${discard} onNote=${(/** @type {any} */ fields) => change((now) => noted(now, fields))} />`}
       </div>
     </div>
   <//>`;

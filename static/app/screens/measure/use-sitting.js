@@ -12,8 +12,8 @@ import { begin, look, step, undo as undone } from './undo.js';
  * @param {string} patient id
  * @param {import('../../store/envelope.js').LedgerRecord | undefined} corrected the examination to correct
  * @param {string} day today, for a new examination
- * @returns {{sitting: Sitting, change: Change, show: Change, undo: () => void, canUndo: boolean, draftName: string}}
- *   `change` may be undone, `show` only turns to another place
+ * @returns {{sitting: Sitting, change: Change, show: Change, undo: () => void, canUndo: boolean, discard: (() => void) | null, draftName: string}}
+ *   `change` may be undone, `show` only turns to another place; `discard` is null while nothing is unsaved
  */
 export function useSitting(patient, corrected, day) {
   const draftName = corrected ? `examination/${patient}/${corrected.id}` : `examination/${patient}`;
@@ -34,6 +34,7 @@ export function useSitting(patient, corrected, day) {
     show: (make) => setTimeline((before) => look(before, make(before.now))),
     undo: () => setTimeline(undone),
     canUndo: timeline.past.length > 0,
+    discard: sameWork(sitting, start) ? null : () => setTimeline((before) => step(before, start)),
   };
 }
 

@@ -2,6 +2,9 @@
 import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
 import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Frame } from '../../parts/frame/frame.js';
+import { useObservable } from '../../observable.js';
+import { mayWrite } from '../../planning/rights.js';
+import { session } from '../../session/session.js';
 import { go } from '../../shell/router.js';
 import { html, useState } from '../../vendor/preact.js';
 import { stopsOf } from '../../planning/levels.js';
@@ -17,6 +20,7 @@ import { Replaces } from './replaces.js';
 export function OneOption({ patient, examination, optionId, weighed }) {
   const { proposal, faults, isFresh, planning } = weighed;
   const [chooseFaults, setChooseFaults] = useState(/** @type {import('../../planning/use-answer.js').FaultFacts[]} */ ([]));
+  const role = useObservable(session).clinic?.role;
   const home = `/patients/${patient.patient}`;
   const option = proposal?.options.find((/** @type {any} */ { id }) => id === optionId);
 
@@ -30,11 +34,16 @@ export function OneOption({ patient, examination, optionId, weighed }) {
     }
   };
 
+  const hindrance = () => {
+    if (!mayWrite(role, 'plan')) return `Plans are made by surgeons and clinic staff; your role here is ${role ?? 'not known'}.`;
+    if (stopsOf(option).length > 0) return 'A stop stands against this: it cannot be chosen.';
+    return isFresh ? undefined : 'Calculating';
+  };
+
   /** @returns {import('../../parts/frame/next-step.js').Step | undefined} */
   const next = () => {
     if (!option) return undefined;
-    const blocked = stopsOf(option).length > 0 ? 'A stop stands against this: it cannot be chosen.' : !isFresh ? 'Calculating' : undefined;
-    return { label: 'Choose and sign', act: choose, blocked };
+    return { label: mayWrite(role, 'signature') ? 'Choose and sign' : 'Choose this plan', act: choose, blocked: hindrance() };
   };
 
   return html`<${Frame} title=${option?.title ?? 'Option'} patient=${patient.body} back=${`${home}/options/${examination.id}`} layout="wide" next=${next()}>

@@ -5,7 +5,8 @@
 import { useObservable } from '../../observable.js';
 import { Absent } from '../../parts/absent/absent.js';
 import { go } from '../../shell/router.js';
-import { signatureOf, standingOf } from '../../planning/standing.js';
+import { mayWrite } from '../../planning/rights.js';
+import { isVoid, signatureOf, standingOf } from '../../planning/standing.js';
 import { session } from '../../session/session.js';
 import { find, heads } from '../../store/heads.js';
 import { records } from '../../store/store.js';
@@ -25,7 +26,7 @@ export default function Sign({ patient: id, plan: planId }) {
   const standing = standingOf(all, plan);
   const signature = signatureOf(all, plan);
   if (signature) return html`<${AlreadySigned} patient=${patient} signature=${signature} />`;
-  if (standing.retraction || standing.successors.length > 0) return html`<${NotStanding} patient=${patient} standing=${standing} />`;
-  if (clinic?.role !== 'surgeon') return html`<${SurgeonsOnly} patient=${patient} plan=${plan} role=${clinic?.role} />`;
+  if (isVoid(standing)) return html`<${NotStanding} patient=${patient} standing=${standing} />`;
+  if (!mayWrite(clinic?.role, 'signature')) return html`<${SurgeonsOnly} patient=${patient} plan=${plan} role=${clinic?.role} />`;
   return html`<${SigningScreen} key=${planId} patient=${patient} plan=${plan} standing=${standing} onSigned=${(/** @type {string} */ signatureId) => go(`/patients/${id}/card/${signatureId}`, { replace: true })} />`;
 }
