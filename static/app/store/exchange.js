@@ -50,7 +50,7 @@ export function exchange(db, keys, device) {
       await db.run(['records', 'outbox'], 'readwrite', async tx => {
         const records = tx.objectStore('records');
         const outbox = tx.objectStore('outbox');
-        for (const { id, to, answer } of verdicts) {
+        await Promise.all(verdicts.map(async ({ id, to, answer }) => {
           if (to === 'sent') {
             const row = await records.get(id);
             if (row) await records.put({ ...row, position: answer?.position ?? null, receivedAt: answer?.received_at ?? null });
@@ -58,7 +58,7 @@ export function exchange(db, keys, device) {
           }
           const entry = to === 'attention' && (await outbox.get(id));
           if (entry) await outbox.put({ ...entry, ...reasons.get(id), state: 'attention' });
-        }
+        }));
       }, { strict: true });
     },
 

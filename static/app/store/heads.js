@@ -54,16 +54,16 @@ export function heads(records, kind, patient) {
  * @returns {Thing[]}
  */
 export function things(records, kind, patient) {
+  const current = heads(records, kind, patient);
+  const isCurrent = new Set(current);
+  /** @type {Set<LedgerRecord>} */
+  const placed = new Set();
   /** @type {Thing[]} */
   const found = [];
-  /** @type {Set<string>} */
-  const placed = new Set();
-  const current = heads(records, kind, patient);
   for (const head of current) {
-    if (placed.has(head.id)) continue;
-    const family = new Set(history(records, head.id).map(record => record.id));
-    const together = current.filter(record => family.has(record.id));
-    together.forEach(record => placed.add(record.id));
+    if (placed.has(head)) continue;
+    const together = history(records, head.id).filter(record => isCurrent.has(record)).reverse();
+    together.forEach(record => placed.add(record));
     found.push({ heads: together, conflict: together.length > 1 });
   }
   return found;
