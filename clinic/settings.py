@@ -57,6 +57,7 @@ MIDDLEWARE = [
     "django.middleware.security.SecurityMiddleware",
     "whitenoise.middleware.WhiteNoiseMiddleware",
     "clinic.protection.body_limit.BodyLimit",
+    "clinic.protection.client_age.ClientAge",
     "django.contrib.sessions.middleware.SessionMiddleware",
     "django.middleware.common.CommonMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
@@ -103,7 +104,8 @@ SECURE_SSL_REDIRECT = PRODUCTION
 SECURE_HSTS_SECONDS = 365 * 24 * 3600 if PRODUCTION else 0
 SECURE_HSTS_INCLUDE_SUBDOMAINS = PRODUCTION
 SECURE_HSTS_PRELOAD = PRODUCTION
-SECURE_REFERRER_POLICY = "no-referrer"
+# Not "no-referrer": some browsers then send "Origin: null" with a write of our own, which the CSRF check must refuse.
+SECURE_REFERRER_POLICY = "same-origin"
 SECURE_REDIRECT_EXEMPT = [r"^health$"]
 PROXIES = environment.whole("CLINIC_PROXIES", default=0, low=0, high=5)
 if PROXIES:

@@ -1,4 +1,4 @@
-"""The server's half of the promise that a value has one digest everywhere; `store/canonical.test.js` is the phone's half."""
+"""The server's half of the promise of one digest everywhere; `store/canonical.test.js` is the phone's half."""
 
 import hashlib
 import json
