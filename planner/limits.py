@@ -67,3 +67,15 @@ class AnyOf:
 
     fields: tuple[str, ...]
     words: str
+
+
+@dataclass(frozen=True)
+class Requires:
+    """A rule of a class: ``field`` is given only together with ``needs``, which ``words`` names."""
+
+    field: str
+    needs: str
+    words: str
+
+
+Rule = AnyOf | Requires

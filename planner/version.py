@@ -7,4 +7,4 @@ before it is signed and by the server when it arrives.
 
 from typing import Final
 
-ENGINE_VERSION: Final = "1.0.0"
+ENGINE_VERSION: Final = "2.0.0"

@@ -18,10 +18,10 @@ from enum import StrEnum
 
 from planner.precision.limits import difference_limits_pd, limits_of
 from planner.precision.steady import steady
-from planner.precision.strength import TOLERANCE_PD, Strength, threshold_strength
+from planner.precision.strength import TOLERANCE_PD, threshold_strength
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Range
-from planner.values.statement import Statement
+from planner.values.statement import Statement, Strength
 
 RULE_PD = 10.0
 BURIAN = Provenance(mark=Mark.FROM_MEMORY, source="types of exotropia after Burian, 10 Δ rule")

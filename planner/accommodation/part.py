@@ -8,10 +8,10 @@ from enum import StrEnum
 from planner.precision.change import real_change
 from planner.precision.limits import limits_of
 from planner.precision.steady import steady
-from planner.precision.strength import TOLERANCE_PD, Strength, threshold_strength, weakest
+from planner.precision.strength import TOLERANCE_PD, threshold_strength, weakest
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Range
-from planner.values.statement import Statement
+from planner.values.statement import Statement, Strength
 
 STRAIGHT_PD = 10.0
 RULE = Provenance(

@@ -14,10 +14,10 @@ from enum import StrEnum
 from planner.errors import Fault, Refused
 from planner.precision.limits import difference_limits_pd, limits_of
 from planner.precision.steady import steady
-from planner.precision.strength import TOLERANCE_PD, Strength, threshold_strength
+from planner.precision.strength import TOLERANCE_PD, threshold_strength
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Range
-from planner.values.statement import Statement
+from planner.values.statement import Statement, Strength
 
 NORMAL_LOW = 3.0
 NORMAL_HIGH = 5.0

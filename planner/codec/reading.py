@@ -11,7 +11,7 @@ from typing import Annotated, Any, TypeVar, Union, cast, get_args, get_origin, g
 
 from planner.codec import scalars
 from planner.codec.faults import Faults, Reader, json_type, spell
-from planner.limits import AnyOf, IsoDate, IsoMoment, Length, Pattern, Prose, Unique, Within
+from planner.limits import AnyOf, IsoDate, IsoMoment, Length, Pattern, Prose, Requires, Rule, Unique, Within
 
 Value = TypeVar("Value")
 
@@ -139,7 +139,7 @@ def _reader_of_class(cls: type) -> Reader:
     readers = {name: _reader_of(hints[name]) for name in members}
     required = [name for name, member in members.items() if name == "schema" or member.default is MISSING]
     schema = members["schema"].default if "schema" in members else MISSING
-    rules: tuple[AnyOf, ...] = getattr(cls, "RULES", ())
+    rules: tuple[Rule, ...] = getattr(cls, "RULES", ())
     allowed = ", ".join(members)
 
     def read_class(value: object, path: str, faults: Faults) -> object:
@@ -167,10 +167,16 @@ def _reader_of_class(cls: type) -> Reader:
     return read_class
 
 
-def _note_broken_rules(built: object, rules: tuple[AnyOf, ...], path: str, faults: Faults) -> None:
+def _note_broken_rules(built: object, rules: tuple[Rule, ...], path: str, faults: Faults) -> None:
     for rule in rules:
-        if all(getattr(built, name) is None for name in rule.fields):
-            faults.add("missing", f"This needs {rule.words}.", path, allowed=rule.words)
+        match rule:
+            case AnyOf(fields=names) if all(getattr(built, name) is None for name in names):
+                faults.add("missing", f"This needs {rule.words}.", path, allowed=rule.words)
+            case Requires(field=name, needs=needed) if (
+                getattr(built, name) is not None and getattr(built, needed) is None
+            ):
+                where = f"{path}.{needed}" if path else needed
+                faults.add("missing", f"This needs {rule.words}.", where, allowed=rule.words)
 
 
 def _is_schema(given: object, known: object) -> bool:

@@ -19,10 +19,10 @@ them, while the correction for near (which every ordinary near reading would nee
 
 from planner.optics.correction import Corrected, correct
 from planner.optics.degrees import degrees_from_pd, pd_from_degrees
-from planner.optics.prism import Held, Material
 from planner.optics.reflex import ReflexEstimate, hirschberg, krimsky
-from planner.optics.technique import Arrangement, Technique
+from planner.optics.technique import Technique
 from planner.optics.vector import Deviation, deviation_of
+from planner.records.technique import Arrangement, Held, Material
 
 __all__ = [
     "Arrangement",

@@ -10,9 +10,10 @@ from planner.optics.degrees import angle_of, pd_of
 from planner.optics.near import NEAR_MODEL, deviation_pd
 from planner.optics.prism import CALIBRATION, LABELLED_FOR, RAY_MODEL, turned_pd
 from planner.optics.spectacles import RULE, SIGNIFICANT_D, true_pd
-from planner.optics.technique import Arrangement, Technique, labels_of
+from planner.optics.technique import Technique, labels_of
 from planner.precision.steady import steady
 from planner.provenance import Mark, Provenance
+from planner.records.technique import Arrangement
 from planner.values.statement import Level, Notice, Statement
 
 LARGEST_PD = 150.0

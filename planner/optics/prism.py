@@ -13,12 +13,12 @@ label. Two prisms stacked in one direction, faces together, act as one with the 
 from __future__ import annotations
 
 from collections.abc import Callable
-from enum import StrEnum
 from math import asin, atan2, cos, fsum, sin
 
 from planner.errors import Fault, Refused
 from planner.optics.degrees import angle_of, pd_of
 from planner.provenance import Mark, Provenance
+from planner.records.technique import Held, Material
 
 RAY_MODEL = Provenance(
     mark=Mark.COMPUTED,
@@ -28,33 +28,6 @@ RAY_MODEL = Provenance(
     ),
 )
 CALIBRATION = Provenance(mark=Mark.PUBLISHED, source="Thompson & Guyton, Ophthalmology 1983;90:204-10")
-
-
-class Material(StrEnum):
-    """What the prism is made of; this decides the position it is labelled for."""
-
-    GLASS = "glass"
-    ACRYLIC = "acrylic"
-
-
-class Held(StrEnum):
-    """How the prism is held before the eye."""
-
-    FRONTAL = "frontal"
-    PRENTICE = "prentice"
-    MINIMUM_DEVIATION = "minimum deviation"
-
-    @property
-    def words(self) -> str:
-        """The position written out."""
-        return HELD_WORDS[self]
-
-
-HELD_WORDS = {
-    Held.FRONTAL: "rear face in the frontal plane",
-    Held.PRENTICE: "rear face square to the line of sight",
-    Held.MINIMUM_DEVIATION: "turned to minimum deviation",
-}
 
 
 INDEX = {Material.GLASS: 1.523, Material.ACRYLIC: 1.49}

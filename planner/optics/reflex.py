@@ -12,10 +12,10 @@ from dataclasses import dataclass
 from planner.errors import Fault, Refused
 from planner.optics.technique import LARGEST_LABEL_PD
 from planner.precision.limits import limits_of
-from planner.precision.method import Method
 from planner.precision.steady import steady
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Range
+from planner.records.technique import Method
 from planner.values.statement import Statement
 
 PD_PER_MM = 22.0

@@ -3,30 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import StrEnum
 
 from planner.errors import Fault, Refused
-from planner.optics.prism import Held, Material
-
-
-class Arrangement(StrEnum):
-    """One prism, or two that share the reading."""
-
-    ONE = "one"
-    SPLIT = "split"
-    STACKED = "stacked"
-
-    @property
-    def words(self) -> str:
-        """The arrangement written out."""
-        return ARRANGEMENT_WORDS[self]
-
-
-ARRANGEMENT_WORDS = {
-    Arrangement.ONE: "one prism",
-    Arrangement.SPLIT: "one prism before each eye",
-    Arrangement.STACKED: "two prisms stacked before one eye",
-}
+from planner.records.technique import Arrangement, Held, Material
 
 
 @dataclass(frozen=True, kw_only=True)

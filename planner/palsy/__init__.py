@@ -12,7 +12,8 @@ The test names the muscle of a palsy of one muscle; that there is one is not for
 from planner.palsy.bilateral import BilateralEvidence, BilateralSigns, Sign, SignName, Suspicion, bilateral_signs
 from planner.palsy.muscles import WEAK_MUSCLE, WeakMuscle
 from planner.palsy.steps import Step, hyper_step, side_step
-from planner.palsy.three_step import Breaker, Presence, ThreeStep, Verticals, three_step
+from planner.palsy.three_step import ThreeStep, Verticals, three_step
+from planner.records.diagnosis import Breaker, Presence
 
 __all__ = [
     "WEAK_MUSCLE",

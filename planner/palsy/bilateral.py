@@ -16,10 +16,10 @@ from enum import StrEnum
 
 from planner.precision.limits import Direction, difference_limits_pd, limits_of
 from planner.precision.steady import steady
-from planner.precision.strength import TOLERANCE_PD, Strength, sign_strength, threshold_strength, weakest
+from planner.precision.strength import TOLERANCE_PD, sign_strength, threshold_strength, weakest
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Range
-from planner.values.statement import Statement
+from planner.values.statement import Statement, Strength
 
 V_PATTERN_PD = 25.0
 EXCYCLO_DEG = 10.0

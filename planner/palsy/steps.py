@@ -6,8 +6,9 @@ from dataclasses import dataclass
 
 from planner.anatomy import Eye
 from planner.precision.limits import Direction, Limits, difference_limits_pd, limits_of
-from planner.precision.strength import Strength, sign_strength
+from planner.precision.strength import sign_strength
 from planner.records.examination import Range
+from planner.values.statement import Strength
 
 
 @dataclass(frozen=True, kw_only=True)

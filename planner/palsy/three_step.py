@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from enum import StrEnum
 
 from planner.palsy.muscles import WEAK_MUSCLE, WeakMuscle, provenance_of
 from planner.palsy.steps import Step, hyper_step, side_step
-from planner.precision.strength import Strength, weakest
+from planner.precision.strength import weakest
 from planner.provenance import Mark, Provenance
+from planner.records.diagnosis import Breaker, Presence
 from planner.records.examination import Range
-from planner.values.statement import Level, Notice, Statement
+from planner.values.statement import Level, Notice, Statement, Strength
 
 KUSHNER = Provenance(
     mark=Mark.PUBLISHED,
@@ -22,26 +22,6 @@ SENSITIVITY = Provenance(
     source="Manchandia & Demer, J AAPOS 2014;18:567-71: 35 of 50 SO palsies proven by MRI fulfil all steps",
 )
 SENSITIVITY_PERCENT = 70.0
-
-
-class Breaker(StrEnum):
-    """What breaks the test: a deviation that is not a palsy of one muscle."""
-
-    DISSOCIATED = "dissociated vertical deviation"
-    RESTRICTION = "restriction or contracture of a vertical rectus"
-    PREVIOUS_SURGERY = "previous vertical muscle surgery"
-    SEVERAL_MUSCLES = "palsy of more than one muscle"
-    SKEW = "skew deviation"
-    MYASTHENIA = "myasthenia"
-    SMALL_WITH_HORIZONTAL = "small vertical deviation that goes with a horizontal one"
-
-
-class Presence(StrEnum):
-    """Whether a condition is there."""
-
-    PRESENT = "present"
-    ABSENT = "absent"
-    UNKNOWN = "unknown"
 
 
 @dataclass(frozen=True, kw_only=True)

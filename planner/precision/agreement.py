@@ -7,11 +7,11 @@ from dataclasses import dataclass
 
 from planner.errors import Fault, Refused
 from planner.precision.limits import Direction, difference_limits_pd, limits_of
-from planner.precision.method import Method
 from planner.precision.steady import steady
 from planner.precision.strength import TOLERANCE_PD
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Range
+from planner.records.technique import Method
 from planner.values.statement import Level, Notice, Statement
 
 CHOICE = Provenance(

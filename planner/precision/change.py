@@ -5,12 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.precision.limits import HOLMES, difference_limits_pd, is_large, limits_of
-from planner.precision.method import Method
 from planner.precision.steady import steady
-from planner.precision.strength import TOLERANCE_PD, Strength, sign_strength
+from planner.precision.strength import TOLERANCE_PD, sign_strength
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Range
-from planner.values.statement import Statement
+from planner.records.technique import Method
+from planner.values.statement import Statement, Strength
 
 REAL_CHANGE_LARGE_PD = 12.0
 REAL_CHANGE_SMALL_PD = 6.0

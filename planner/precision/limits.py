@@ -11,11 +11,11 @@ from dataclasses import dataclass
 from enum import StrEnum
 from math import sqrt
 
-from planner.precision.method import Method
 from planner.precision.steady import steady
 from planner.precision.strength import TOLERANCE_PD, TWO_SIDED_95
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Range
+from planner.records.technique import Method
 from planner.values.statement import Statement
 
 HOLMES = Provenance(

@@ -5,19 +5,11 @@ Comparisons carry a tolerance and use only operations that every machine rounds 
 
 from __future__ import annotations
 
-from enum import StrEnum
+from planner.values.statement import Strength
 
 TWO_SIDED_95 = 1.96
 ONE_SIDED_95 = 1.645
 TOLERANCE_PD = 1e-6
-
-
-class Strength(StrEnum):
-    """Strongest first."""
-
-    CLEAR = "clear"
-    BORDERLINE = "borderline"
-    CANNOT_TELL = "cannot tell"
 
 
 def weakest(first: Strength, *others: Strength) -> Strength:

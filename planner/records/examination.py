@@ -12,6 +12,9 @@ from typing import Annotated, ClassVar
 
 from planner.anatomy import Eye, Muscle
 from planner.limits import AnyOf, IsoDate, Length, Prose, Unique, Within
+from planner.records.diagnosis import Diagnosed, Validity
+from planner.records.motility import Duction, ForcedDuction, HeadPosture, Version
+from planner.records.technique import Condition, Method, Prisms
 
 
 class Gaze(StrEnum):
@@ -83,6 +86,14 @@ class Acuity(StrEnum):
     NO_LIGHT_PERCEPTION = "no light perception"
 
 
+class Constancy(StrEnum):
+    """Whether the deviation is always there, comes and goes, or shows only when fusion is broken."""
+
+    CONSTANT = "constant"
+    INTERMITTENT = "intermittent"
+    LATENT = "latent"
+
+
 class PastOperation(StrEnum):
     """What was done to a muscle at an earlier operation."""
 
@@ -94,7 +105,10 @@ class PastOperation(StrEnum):
 
 @dataclass(frozen=True, kw_only=True)
 class Reading:
-    """One prism and alternate cover test reading. At least one of the two directions is given."""
+    """One reading as it was taken; at least one of the two directions is given.
+
+    ``technique`` null: the prisms as they are labelled. ``repeat`` numbers readings that agree in everything else.
+    """
 
     RULES: ClassVar = (AnyOf(("horizontal_pd", "vertical_pd"), "a horizontal or a vertical figure, or both"),)
 
@@ -103,15 +117,10 @@ class Reading:
     correction: Correction
     horizontal_pd: Annotated[float, Within(-150, 150, "prism dioptres, eso +, exo -")] | None = None
     vertical_pd: Annotated[float, Within(-80, 80, "prism dioptres, right hyper +, left hyper -")] | None = None
-
-
-@dataclass(frozen=True, kw_only=True)
-class Version:
-    """How far a muscle over- (+) or underacts (-) in its field of action, in four steps."""
-
-    eye: Eye
-    muscle: Muscle
-    grade: Annotated[int, Within(-4, 4, "steps, overaction +")]
+    method: Method = Method.PRISM_COVER
+    technique: Prisms | None = None
+    condition: Condition = Condition.PLAIN
+    repeat: Annotated[int, Within(1, 9)] = 1
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -125,21 +134,49 @@ class PreviousOperation:
     year: Annotated[int, Within(1900, 2200, "calendar year")] | None = None
 
 
+ONE_READING = ("gaze", "range", "correction", "method", "condition", "repeat")
+"""What tells two readings apart."""
+
+Lens = Annotated[float, Within(-20, 20, "dioptres, mean power of the lens")]
+Torsion = Annotated[float, Within(-40, 40, "degrees, excyclotorsion +, incyclotorsion -")]
+Dissociated = Annotated[float, Within(0, 60, "prism dioptres")]
+
+
 @dataclass(frozen=True, kw_only=True)
 class Examination:
-    """Body of an ``examination`` record, schema 1. One reading per gaze, range and correction."""
+    """Body of an ``examination`` record, schema 1.
+
+    ``spectacles_*_d`` are the lenses worn in readings with correction. Torsion is by double Maddox rod:
+    of each eye in primary position, and of both together in down-gaze. ``dvd_*_pd`` is the upward drift of the covered
+    eye. ``conditions`` say what is known of what breaks the three-step test.
+    """
 
     schema: int = 1
     examined_on: Annotated[str, IsoDate()]
-    readings: Annotated[tuple[Reading, ...], Length(1, 44), Unique(("gaze", "range", "correction"))]
+    readings: Annotated[tuple[Reading, ...], Length(1, 120), Unique(ONE_READING)]
     fixing_eye: FixingEye | None = None
     acuity_right: Acuity | None = None
     acuity_left: Acuity | None = None
     versions: Annotated[tuple[Version, ...], Length(0, 12), Unique(("eye", "muscle"))] = ()
     previous_operations: Annotated[tuple[PreviousOperation, ...], Length(0, 40)] = ()
     note: Annotated[str, Prose(0, 2000)] = ""
+    spectacles_right_d: Lens | None = None
+    spectacles_left_d: Lens | None = None
+    pupil_distance_mm: Annotated[float, Within(40, 80, "mm")] | None = None
+    constancy: Constancy | None = None
+    excyclotorsion_right_deg: Torsion | None = None
+    excyclotorsion_left_deg: Torsion | None = None
+    excyclotorsion_down_deg: Torsion | None = None
+    dvd_right_pd: Dissociated | None = None
+    dvd_left_pd: Dissociated | None = None
+    head_posture: HeadPosture | None = None
+    ductions: Annotated[tuple[Duction, ...], Length(0, 12), Unique(("eye", "muscle"))] = ()
+    forced_ductions: Annotated[tuple[ForcedDuction, ...], Length(0, 12), Unique(("eye", "muscle"))] = ()
+    conditions: Annotated[tuple[Validity, ...], Length(0, 7), Unique(("breaker",))] = ()
+    diagnoses: Annotated[tuple[Diagnosed, ...], Length(0, 12), Unique(("diagnosis", "eye"))] = ()
 
     def reading(self, gaze: Gaze, at: Range, correction: Correction) -> Reading | None:
-        """The reading taken so, if there is one."""
-        wanted = (gaze, at, correction)
-        return next((each for each in self.readings if (each.gaze, each.range, each.correction) == wanted), None)
+        """The first plain reading taken so, if there is one."""
+        wanted = (gaze, at, correction, Condition.PLAIN)
+        taken = (each for each in self.readings if (each.gaze, each.range, each.correction, each.condition) == wanted)
+        return next(taken, None)

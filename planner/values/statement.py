@@ -19,6 +19,22 @@ class Statement:
     facts: Mapping[str, str | float]
 
 
+class Strength(StrEnum):
+    """How firmly a finding stands, strongest first: ``borderline`` is within measurement error of not being so."""
+
+    CLEAR = "clear"
+    BORDERLINE = "borderline"
+    CANNOT_TELL = "cannot tell"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Finding(Statement):
+    """What the readings say. ``settle``: what measurement would settle it, empty where nothing is open."""
+
+    strength: Strength
+    settle: str
+
+
 class Level(StrEnum):
     """Three levels, never mixed: a stop refuses, a caution must be acknowledged and is printed, a note informs."""
 

@@ -17,7 +17,7 @@ from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 from hypothesis import strategies as st
 
 from planner.anatomy import Eye, Muscle
-from planner.limits import IsoDate, IsoMoment, Length, Pattern, Prose, Unique, Within
+from planner.limits import AnyOf, IsoDate, IsoMoment, Length, Pattern, Prose, Unique, Within
 from planner.records.case import Case
 from planner.records.examination import (
     Acuity,
@@ -28,8 +28,8 @@ from planner.records.examination import (
     PreviousOperation,
     Range,
     Reading,
-    Version,
 )
+from planner.records.motility import Version
 
 FORBIDDEN = {"blacklist_categories": ("Cc", "Cs", "Zl", "Zp")}
 
@@ -45,8 +45,14 @@ def values_of(cls: type) -> st.SearchStrategy[Any]:
             given[member.name] = _values(hints[member.name])
     made = st.builds(cls, **given)
     for rule in getattr(cls, "RULES", ()):
-        made = made.filter(lambda value, rule=rule: any(getattr(value, name) is not None for name in rule.fields))
+        made = made.filter(lambda value, rule=rule: _keeps(value, rule))
     return made
+
+
+def _keeps(value: Any, rule: Any) -> bool:
+    if isinstance(rule, AnyOf):
+        return any(getattr(value, name) is not None for name in rule.fields)
+    return getattr(value, rule.field) is None or getattr(value, rule.needs) is not None
 
 
 def _values(annotation: Any) -> st.SearchStrategy[Any]:

@@ -33,7 +33,7 @@ def test_a_plan_keeps_the_whole_option_with_table_and_engine():
 
     assert made.option.doses[1].changed
     assert made.table.id == "wright-after-parks"
-    assert made.engine_version == "1.0.0"
+    assert made.engine_version == "2.0.0"
 
 
 def test_an_option_with_a_stop_is_not_planned():

@@ -12,7 +12,7 @@ def test_a_proposal_names_its_table_its_engine_and_its_limits():
 
     assert proposal.table.name == "Wright, after Parks"
     assert "guide" in proposal.table.caution
-    assert proposal.engine_version == "1.0.0"
+    assert proposal.engine_version == "2.0.0"
     assert "does not replace the judgement" in proposal.disclaimer
     assert proposal.target.horizontal_pd == 40
     assert codes(proposal.notices) == ["order_of_options"]

@@ -8,7 +8,7 @@ from dataclasses import MISSING, fields, is_dataclass
 from enum import StrEnum
 from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
-from planner.limits import AnyOf, IsoDate, IsoMoment, Length, Pattern, Prose, Within
+from planner.limits import AnyOf, IsoDate, IsoMoment, Length, Pattern, Prose, Rule, Within
 
 Schema = dict[str, Any]
 SCALARS: dict[Any, str] = {str: "string", float: "number", int: "integer", bool: "boolean"}
@@ -38,9 +38,16 @@ def _add(cls: Any, found: dict[str, Schema]) -> None:  # noqa: ANN401 - a datacl
     hints = get_type_hints(cls, include_extras=True)
     schema["properties"] = {member.name: _form(hints[member.name], found) for member in fields(cls)}
     schema["required"] = [member.name for member in fields(cls) if member.name == "schema" or member.default is MISSING]
-    rules: Iterable[AnyOf] = getattr(cls, "RULES", ())
-    if all_of := [{"anyOf": [{"required": [name]} for name in rule.fields]} for rule in rules]:
+    rules: Iterable[Rule] = getattr(cls, "RULES", ())
+    if all_of := [_rule(rule) for rule in rules]:
         schema["allOf"] = all_of
+
+
+def _rule(rule: Rule) -> Schema:
+    if isinstance(rule, AnyOf):
+        return {"anyOf": [{"required": [name]} for name in rule.fields]}
+    given = {"properties": {rule.field: {"not": {"type": "null"}}}, "required": [rule.field]}
+    return {"if": given, "then": {"required": [rule.needs]}}
 
 
 def _form(annotation: Any, found: dict[str, Schema]) -> Schema:  # noqa: ANN401 - any type expression

@@ -63,7 +63,7 @@ def faults_of(cls, value):
         ("born_on", "\N{FULLWIDTH DIGIT TWO}026-02-03", "bad_date"),
         ("examination", [], "wrong_type"),
         ("examination.readings", [], "too_short"),
-        ("examination.readings", [{}] * 45, "too_long"),
+        ("examination.readings", [{}] * 121, "too_long"),
         ("examination.readings", {}, "wrong_type"),
         ("examination.note", "a\x00", "bad_character"),
         ("examination.note", "a\n", "surrounding_space"),

@@ -58,7 +58,7 @@ def codes(name, **fields):
 def test_the_engine_says_who_it_is_and_names_the_published_table_first():
     about = answered("about")
 
-    assert about["engine_version"] == "1.0.0"
+    assert about["engine_version"] == "2.0.0"
     assert [table["id"] for table in about["tables"]] == ["wright-after-parks", "classic-parks"]
 
 
