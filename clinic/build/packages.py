@@ -5,13 +5,14 @@ from __future__ import annotations
 import json
 from typing import TYPE_CHECKING
 
+from clinic.build.failure import BuildFailed
 from clinic.build.node import NodeFailed, run_npm
 
 if TYPE_CHECKING:
     from pathlib import Path
 
 
-class PackagesMissing(RuntimeError):
+class PackagesMissing(BuildFailed):
     """The npm packages could not be installed."""
 
 

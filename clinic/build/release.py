@@ -6,25 +6,20 @@ The name also covers what is served beside the folder and must fit it: the page,
 from __future__ import annotations
 
 import json
-import shutil
 import tomllib
-from dataclasses import asdict, dataclass
-from typing import TYPE_CHECKING, Any
+from dataclasses import asdict, dataclass, fields
+from typing import TYPE_CHECKING
 
 from clinic.build.bundles import Bundle
 from clinic.build.digests import content_name
+from clinic.build.failure import BuildFailed
+from clinic.build.modules import needed_at_start
 from clinic.build.stylesheet import one_stylesheet
 from clinic.build.vendor import vendor_files
-from clinic.build.writing import whole_folder, write_whole
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
     from pathlib import Path
-
-    from clinic.build.folders import Folders
-
-KEPT_RELEASES = 5
-"""A page that was opened under an earlier release still asks for its files."""
 
 SERVICE_WORKER = "sw.js"
 """Lies in the release's folder, where the view that serves it at the root finds the one that fits."""
@@ -32,13 +27,22 @@ SERVICE_WORKER = "sw.js"
 NOT_SERVED = (".d.ts", ".md")
 
 
+class UnreadableRelease(BuildFailed):
+    """A record that this version did not write."""
+
+
 @dataclass(frozen=True, kw_only=True)
 class Release:
-    """``shell``: the URLs that the app needs to open; ``engine``: those it needs to calculate, by bundle."""
+    """One release, by its URLs.
+
+    ``shell``: what the app needs to open; ``start``: the modules among it that the page needs at once; ``engine``: what
+    it needs to calculate, by bundle.
+    """
 
     name: str
     version: str
     shell: tuple[str, ...]
+    start: tuple[str, ...]
     engine: Mapping[str, tuple[str, ...]]
 
     @property
@@ -51,12 +55,16 @@ class Release:
         return json.dumps(asdict(self), indent=1, sort_keys=True).encode()
 
 
-def release_from(record: Mapping[str, Any]) -> Release:
-    """The release of a record that :meth:`Release.text` wrote."""
+def read_release(path: Path) -> Release:
+    """The release of a record that :meth:`Release.text` wrote; UnreadableRelease if another version wrote it."""
+    record = json.loads(path.read_bytes())
+    if set(record) != {field.name for field in fields(Release)}:
+        raise UnreadableRelease(f"{path} was written by another version of the build.")
     return Release(
         name=record["name"],
         version=record["version"],
         shell=tuple(record["shell"]),
+        start=tuple(record["start"]),
         engine={name: tuple(urls) for name, urls in record["engine"].items()},
     )
 
@@ -92,43 +100,14 @@ def plan_release(project: Path, bundles: Sequence[Bundle]) -> tuple[Release, dic
     }
     named_by = {f"app/{name}": content for name, content in files.items()}
     named_by |= {f"beside/{name}": content for name, content in beside_files(project).items()}
-    named_by |= {"version": version.encode(), "engine": json.dumps(engine, sort_keys=True).encode()}
+    named_by["release.js"] = _module("", version, engine)
     name = f"{version}-{content_name(named_by)}"
     files["shell/release.js"] = _module(name, version, engine)
     icons = tuple(f"/icons/{path.name}" for path in sorted((project / "static" / "icons").iterdir()))
+    start = tuple(f"/static/app/{name}/{file}" for file in needed_at_start(files))
     shell = ("/", "/manifest.webmanifest", *icons, *(f"/static/app/{name}/{file}" for file in sorted(files)))
     files[SERVICE_WORKER] = (project / "static" / "sw.js").read_bytes()
-    return Release(name=name, version=version, shell=shell, engine=engine), files
-
-
-def write_release(release: Release, files: Mapping[str, bytes], folders: Folders) -> None:
-    """Put the release in its place; nothing points to it yet."""
-    if not (folders.app / release.name).is_dir():
-        with whole_folder(folders.app / release.name) as folder:
-            for name, content in files.items():
-                path = folder / name
-                path.parent.mkdir(parents=True, exist_ok=True)
-                path.write_bytes(content)
-    for path in sorted((folders.project / "static" / "icons").iterdir()):
-        write_whole(folders.icons / path.name, path.read_bytes())
-
-
-def publish(release: Release, folders: Folders) -> None:
-    """Make it the current one, and take away releases and engine bundles that none of the newest needs."""
-    record = folders.releases / f"{release.name}.json"
-    if not folders.current.is_file() or folders.current.read_bytes() != release.text():
-        write_whole(record, release.text())
-        write_whole(folders.current, release.text())
-    kept = sorted(folders.releases.glob("*.json"), key=lambda path: (path != record, -path.stat().st_mtime))
-    for path in kept[KEPT_RELEASES:]:
-        shutil.rmtree(folders.app / path.stem, ignore_errors=True)
-        path.unlink()
-    served = [release_from(json.loads(path.read_bytes())) for path in kept[:KEPT_RELEASES]]
-    needed = {url.split("/")[3] for one in served for urls in one.engine.values() for url in urls}
-    for place, names in ((folders.engine, needed), (folders.app, {one.name for one in served})):
-        for folder in place.iterdir():
-            if folder.name not in names:
-                shutil.rmtree(folder, ignore_errors=True)
+    return Release(name=name, version=version, shell=shell, start=start, engine=engine), files
 
 
 def _place(urls: Sequence[str]) -> dict[str, object]:

@@ -6,6 +6,8 @@ import posixpath
 import re
 from typing import TYPE_CHECKING
 
+from clinic.build.failure import BuildFailed
+
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
@@ -13,7 +15,7 @@ ENTRY = "style/app.css"
 IMPORT = re.compile(r'^@import url\("(?P<url>[^"]+)"\) layer\((?P<layer>\w+)\);$', re.MULTILINE)
 
 
-class StylesheetError(ValueError):
+class StylesheetError(BuildFailed):
     """The app's stylesheet asks for what is not there, or in a way that cannot be put into one file."""
 
 

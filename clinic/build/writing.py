@@ -7,6 +7,8 @@ import shutil
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
+from clinic.build.failure import BuildFailed
+
 if TYPE_CHECKING:
     from collections.abc import Iterator
     from pathlib import Path
@@ -14,7 +16,7 @@ if TYPE_CHECKING:
 UNFINISHED = ".unfinished-"
 
 
-class CannotWrite(RuntimeError):
+class CannotWrite(BuildFailed):
     """A folder that must be written to cannot be."""
 
 

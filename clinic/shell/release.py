@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import json
 from functools import lru_cache
+from pathlib import Path
 
 from clinic.build.folders import folders
-from clinic.build.release import Release, release_from
+from clinic.build.release import Release, UnreadableRelease, read_release
 
 
 class NotBuilt(RuntimeError):
@@ -18,12 +18,11 @@ def current_release() -> Release:
     path = folders().current
     try:
         stamp = path.stat()
-    except FileNotFoundError as error:
-        raise NotBuilt("The app is not built yet: run manage.py build.") from error
-    return _read(str(path), stamp.st_mtime_ns, stamp.st_size)
+        return _read(str(path), stamp.st_mtime_ns, stamp.st_size)
+    except (FileNotFoundError, UnreadableRelease) as error:
+        raise NotBuilt("The app is not built yet, or by another version: run manage.py build.") from error
 
 
 @lru_cache(maxsize=2)
 def _read(path: str, _written: int, _size: int) -> Release:
-    with open(path, encoding="utf-8") as record:  # noqa: PTH123 - the path is a key of the cache
-        return release_from(json.load(record))
+    return read_release(Path(path))

@@ -1,7 +1,6 @@
 """The whole build: once in full, then next to nothing, and whole again after whatever went wrong."""
 
 import io
-import json
 import os
 import shutil
 from dataclasses import replace
@@ -13,7 +12,7 @@ from clinic.build.building import build
 from clinic.build.folders import Folders, folders
 from clinic.build.node import NodeFailed, run_node
 from clinic.build.packages import PackagesMissing
-from clinic.build.release import release_from
+from clinic.build.release import read_release
 from clinic.build.report import sizes, table
 from clinic.build.steps import Steps
 
@@ -42,7 +41,7 @@ def places(checkout, tmp_path):
 
 @pytest.fixture
 def release(places):
-    return release_from(json.loads(places.current.read_bytes()))
+    return read_release(places.current)
 
 
 def _take_over(build_folder, copy):

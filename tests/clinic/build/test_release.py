@@ -7,7 +7,8 @@ import pytest
 
 from clinic.build.bundles import Bundle
 from clinic.build.folders import Folders
-from clinic.build.release import KEPT_RELEASES, plan_release, publish, release_from, write_release
+from clinic.build.publishing import KEPT_RELEASES, publish, write_release
+from clinic.build.release import UnreadableRelease, plan_release, read_release
 
 PROJECT = {
     "pyproject.toml": '[project]\nversion = "1.2.3"\n',
@@ -103,7 +104,7 @@ def test_the_app_can_read_which_release_it_is_and_where_its_engine_lies(places):
 def test_the_record_of_a_release_is_read_as_it_was_written(places):
     release = _release(places, _bundle())
 
-    assert release_from(json.loads(places.current.read_bytes())) == release
+    assert read_release(places.current) == release
 
 
 def test_earlier_releases_and_their_engines_stay_until_newer_ones_push_them_out(places):
@@ -129,3 +130,22 @@ def test_going_back_to_an_earlier_tree_makes_its_release_the_current_one_again(p
 
     assert _release(places, _bundle()) == first
     assert json.loads(places.current.read_bytes())["name"] == first.name != second.name
+
+
+def test_a_record_of_another_version_of_the_build_is_not_misread(places):
+    release = _release(places, _bundle())
+    record = places.releases / f"{release.name}.json"
+    record.write_text('{"name": "0.0.1-old"}')
+
+    with pytest.raises(UnreadableRelease):
+        read_release(record)
+    assert _release(places, _bundle()) == release
+
+
+def test_the_release_in_use_is_never_taken_away_even_if_its_record_was_lost(places):
+    release = _release(places, _bundle())
+    (places.releases / f"{release.name}.json").unlink()
+
+    _release(places, _bundle())
+
+    assert (places.app / release.name / "main.js").is_file()

@@ -12,7 +12,7 @@ import pytest
 from playwright.sync_api import Error, expect, sync_playwright
 
 from clinic.build.folders import folders
-from clinic.build.release import release_from
+from clinic.build.release import read_release
 from tests.journeys.browser.chromium import ARGUMENTS, MISSING, chromium_path
 from tests.journeys.site.releases import altered_tree, copy_build, deploy
 from tests.journeys.site.server import Server, environment
@@ -69,7 +69,7 @@ def visit(context, server):
 
 
 def _current(server):
-    return release_from(json.loads((server.build / "release.json").read_bytes()))
+    return read_release(server.build / "release.json")
 
 
 def _in_page(page, script, argument=None):

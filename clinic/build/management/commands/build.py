@@ -7,12 +7,10 @@ from typing import Any
 from django.core.management.base import BaseCommand, CommandError
 
 from clinic.build.building import build
+from clinic.build.failure import BuildFailed
 from clinic.build.folders import folders
-from clinic.build.node import NodeFailed
-from clinic.build.packages import PackagesMissing
 from clinic.build.report import sizes, table
 from clinic.build.steps import Steps
-from clinic.build.writing import CannotWrite
 
 
 class Command(BaseCommand):
@@ -27,6 +25,6 @@ class Command(BaseCommand):
         places = folders()
         try:
             release = build(places, Steps(self.stdout))
-        except (PackagesMissing, NodeFailed, CannotWrite, OSError) as error:
+        except (BuildFailed, OSError) as error:
             raise CommandError(str(error)) from error
         self.stdout.write(table(sizes(release, places.site)) + "\n")

@@ -9,11 +9,9 @@ from django.core.management.base import BaseCommand, CommandError
 from django.utils import timezone
 
 from clinic.build.building import build
+from clinic.build.failure import BuildFailed
 from clinic.build.folders import folders
-from clinic.build.node import NodeFailed
-from clinic.build.packages import PackagesMissing
 from clinic.build.steps import Steps
-from clinic.build.writing import CannotWrite
 from clinic.demo.database import bring_up_to_date, steps_missing
 from clinic.demo.loading import is_loaded, load
 from clinic.demo.obstacle import Obstacle
@@ -50,7 +48,7 @@ class Command(BaseCommand):
                 self.stdout.flush()
                 server.run()
             self.stdout.write(STOPPED)
-        except (Obstacle, PackagesMissing, NodeFailed, CannotWrite, OSError) as error:
+        except (Obstacle, BuildFailed, OSError) as error:
             raise CommandError(str(error)) from error
         except KeyboardInterrupt:
             self.stdout.write(STOPPED)
