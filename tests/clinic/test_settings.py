@@ -1,6 +1,7 @@
 """What the site does with its environment, seen from outside: each start is a process of its own."""
 
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -44,9 +45,6 @@ def test_a_deployment_check_under_production_settings_has_nothing_to_say(run):
         ({"CLINIC_MODE": "production"}, "CLINIC_HOSTS"),
         (PRODUCTION | {"CLINIC_SECRET_KEY": ""}, "CLINIC_SECRET_KEY"),
         ({"CLINIC_MODE": "live"}, "development, loopback, production"),
-        ({"CLINIC_PROXIES": "all"}, "CLINIC_PROXIES"),
-        ({"CLINIC_THEATRE_DAYS": "0"}, "CLINIC_THEATRE_DAYS"),
-        ({"DATABASE_URL": "mysql://h/n"}, "DATABASE_URL"),
     ],
 )
 def test_a_wrong_variable_stops_the_start_with_its_name(run, variables, told):
@@ -56,21 +54,19 @@ def test_a_wrong_variable_stops_the_start_with_its_name(run, variables, told):
     assert told in started.stderr
 
 
-@pytest.mark.parametrize(
-    ("variables", "code"),
-    [
-        (PRODUCTION | {"CLINIC_HOSTS": "*"}, "clinic.E002"),
-        (PRODUCTION | {"CLINIC_HOSTS": "*.example"}, "clinic.E002"),
-        (PRODUCTION | {"CLINIC_SECRET_KEY": "short"}, "clinic.E003"),
-        ({"CLINIC_MODUS": "production"}, "clinic.E005"),
-        ({"CLINIC_MODE": "loopback"}, "clinic.W001"),
-    ],
-)
-def test_a_mistake_is_told_by_its_id(run, variables, code):
-    checked = run("manage.py", "check", "--deploy", "--fail-level", "WARNING", **variables)
+def test_mistakes_of_configuration_are_told_by_their_ids(run):
+    mistaken = PRODUCTION | {"CLINIC_HOSTS": "*.example", "CLINIC_SECRET_KEY": "short", "CLINIC_MODUS": "production"}
+    checked = run("manage.py", "check", **mistaken)
 
     assert checked.returncode != 0
-    assert code in checked.stderr
+    assert set(re.findall(r"clinic\.\w+", checked.stderr)) == {"clinic.E002", "clinic.E003", "clinic.E005"}
+    assert "CLINIC_MODUS" in checked.stderr
+
+
+def test_a_deployment_in_another_mode_is_told(run):
+    checked = run("manage.py", "check", "--deploy", "--fail-level", "WARNING", CLINIC_MODE="loopback")
+
+    assert "clinic.W001" in checked.stderr
 
 
 def test_the_servers_door_stays_shut_until_the_mode_is_said(run):
@@ -93,7 +89,6 @@ print(*secure, s.DEBUG, *s.ALLOWED_HOSTS)
 @pytest.mark.parametrize(
     ("variables", "expected"),
     [
-        (PRODUCTION, "True True True True False clinic.example"),
         ({"CLINIC_MODE": "loopback"}, "False False False False False localhost 127.0.0.1 [::1]"),
         ({"CLINIC_MODE": "development"}, "False False False False True localhost 127.0.0.1 [::1]"),
     ],
@@ -114,6 +109,7 @@ client = Client(headers={"host": "clinic.example"})
 print(client.get("/api/v1/session").headers["Location"], client.get("/health").status_code)
 print(client.get("/api/v1/session").headers["Content-Security-Policy"].split(";")[0])
 print(client.get("/api/v1/session", secure=True).headers["Strict-Transport-Security"])
+print(client.get("/api/v1/session", secure=True).cookies["csrftoken"]["secure"])
 """
     asked = run("-c", script, **PRODUCTION)
 
@@ -121,6 +117,7 @@ print(client.get("/api/v1/session", secure=True).headers["Strict-Transport-Secur
         "https://clinic.example/api/v1/session 200",
         "default-src 'none'",
         "max-age=31536000; includeSubDomains; preload",
+        "True",
     ], asked.stderr
 
 

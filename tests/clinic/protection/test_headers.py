@@ -31,7 +31,7 @@ def test_every_answer_has_the_strict_policy_and_the_other_headers(client, db, ad
     assert "unsafe" not in headers["Content-Security-Policy"]
     assert headers["X-Content-Type-Options"] == "nosniff"
     assert headers["X-Frame-Options"] == "DENY"
-    assert headers["Referrer-Policy"] == "no-referrer"
+    assert headers["Referrer-Policy"] == "same-origin"
     assert headers["Cross-Origin-Opener-Policy"] == "same-origin"
     assert headers["Cross-Origin-Resource-Policy"] == "same-origin"
     assert "microphone=()" in headers["Permissions-Policy"]
