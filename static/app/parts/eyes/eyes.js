@@ -6,7 +6,7 @@
  *
  * The sides stand under the eyes in words, and so does the direction of view.
  */
-import { html } from '../../vendor/preact.js';
+import { html, useMemo } from '../../vendor/preact.js';
 import { EYES, EYE_WORDS, MUSCLES, placeWords, workWords } from '../../words/anatomy.js';
 import { mmWords } from '../../words/figures.js';
 import { MuscleBand, MuscleWords } from './muscle.js';
@@ -26,9 +26,14 @@ import { GLOBE, HEIGHT, LIMBUS, WIDTH, middleOf, zoneOf } from './places.js';
  */
 export function Eyes({ works, label = 'Both eyes', chosen = null, onTouch }) {
   const spoken = works.map((work) => workWords(work) + (work.mm === undefined ? '' : ` ${mmWords(work.mm)}`)).join('; ') || 'nothing marked';
+  // The same drawing is the same nodes, so that a redraw of many options passes over those that stay.
+  const eyes = useMemo(
+    () => EYES.map((eye) => html`<${EyePicture} key=${eye} eye=${eye} works=${works} chosen=${chosen} onTouch=${onTouch} />`),
+    [spoken, chosen, onTouch],
+  );
   return html`<figure class=${onTouch ? 'eyes eyes-touch' : 'eyes'}>
     <svg viewBox=${`0 0 ${WIDTH} ${HEIGHT}`} role=${onTouch ? 'group' : 'img'} aria-label=${`${label}, facing the patient: ${spoken}`}>
-      ${EYES.map((eye) => html`<${EyePicture} key=${eye} eye=${eye} works=${works} chosen=${chosen} onTouch=${onTouch} />`)}
+      ${eyes}
     </svg>
     <figcaption class="eyes-caption">Facing the patient</figcaption>
   </figure>`;

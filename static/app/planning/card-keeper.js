@@ -1,0 +1,90 @@
+/**
+ * Makes cards ahead and keeps them, so that a signed card opens without waiting for the engine.
+ *
+ * A kept card counts only for the very records it was made from. One at a time, while nothing else is going on; what the
+ * engine refuses is not asked again until the app starts anew.
+ */
+import { heads } from '../store/heads.js';
+import { piecesOf } from './standing.js';
+
+/** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
+/**
+ * @template T
+ * @typedef {{get: () => T, subscribe: (listener: () => void) => unknown}} Watched
+ */
+/** @typedef {{patient: LedgerRecord, plan: LedgerRecord, signature: LedgerRecord}} Pieces */
+
+/** @param {LedgerRecord} signature */
+const nameOf = (signature) => `card/${signature.id}`;
+
+/** @param {Pieces} pieces */
+const originOf = ({ patient, plan, signature }) => [patient, plan, signature].map(({ digest }) => digest).join(' ');
+
+/**
+ * What the engine makes a card of.
+ * @param {Pieces} pieces
+ */
+export const cardQuestion = ({ patient, plan, signature }) => ({ patient: patient.body, plan: plan.body, signature: signature.body });
+
+/**
+ * @param {object} means
+ * @param {{get: (name: string) => any, keep: (name: string, value: unknown) => void}} means.drafts
+ * @param {Watched<readonly LedgerRecord[]>} means.records
+ * @param {Watched<{phase: string}>} means.engineState
+ * @param {(name: string, payload: object) => Promise<any>} means.ask
+ * @param {(work: () => void) => void} means.whenIdle
+ */
+export function createCardKeeper({ drafts, records, engineState, ask, whenIdle }) {
+  /** @type {Set<string>} */
+  const refused = new Set();
+  let isBusy = false;
+
+  /**
+   * @param {Pieces} pieces
+   * @returns {any | null} a `Card` of the engine
+   */
+  function keptCard(pieces) {
+    const kept = drafts.get(nameOf(pieces.signature));
+    return kept?.origin === originOf(pieces) ? kept.card : null;
+  }
+
+  /**
+   * @param {Pieces} pieces
+   * @param {any} card
+   */
+  const keep = (pieces, card) => drafts.keep(nameOf(pieces.signature), { origin: originOf(pieces), card });
+
+  /** Has the engine make the card of a signature and keeps it. @param {LedgerRecord} signature */
+  async function keepCard(signature) {
+    const pieces = piecesOf(records.get(), signature);
+    if (pieces) keep(pieces, await ask('card', cardQuestion(pieces)));
+  }
+
+  function nextMissing() {
+    return heads(records.get(), 'signature').find((signature) => {
+      const pieces = piecesOf(records.get(), signature);
+      return pieces && !refused.has(signature.id) && !keptCard(pieces);
+    });
+  }
+
+  function look() {
+    if (isBusy || engineState.get().phase !== 'ready' || !nextMissing()) return;
+    isBusy = true;
+    whenIdle(async () => {
+      // Looked for again: since then a lock may have taken the records away.
+      const signature = nextMissing();
+      if (signature) await keepCard(signature).catch((error) => error?.code === 'locked' || refused.add(signature.id));
+      isBusy = false;
+      look();
+    });
+  }
+
+  /** Begins to make missing cards, as signed plans arrive. */
+  function start() {
+    records.subscribe(look);
+    engineState.subscribe(look);
+    look();
+  }
+
+  return { keptCard, keep, keepCard, start };
+}
