@@ -14,7 +14,7 @@ test('what waits is counted, with the age of the oldest', () => {
   assert.deepEqual(words({ waiting: 3, oldestWaitingAt: '2026-11-25T10:00:00Z' }), {
     mark: 'saved',
     state: 'Saved on this phone: 3',
-    more: 'oldest 2 h · clinic heard 5 min ago',
+    more: 'oldest 2 h ago · clinic heard 5 min ago',
   });
 });
 

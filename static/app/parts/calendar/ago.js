@@ -18,7 +18,11 @@ export function durationWords(at, nowMs) {
   return `${Math.floor(passed / DAY_MS)} days`;
 }
 
-/** @returns {string} `just now`, `5 min ago` */
+/**
+ * @param {string} at ISO 8601
+ * @param {number} nowMs
+ * @returns {string} `just now`, `5 min ago`
+ */
 export function agoWords(at, nowMs) {
   const duration = durationWords(at, nowMs);
   return duration === 'just now' ? duration : `${duration} ago`;

@@ -19,8 +19,11 @@ import { html, useEffect, useRef } from '../../vendor/preact.js';
  */
 export function FaultList({ faults, title = 'Not saved yet. Nothing you entered is lost.' }) {
   const box = useRef(/** @type {HTMLElement | null} */ (null));
+  const told = useRef(/** @type {FaultFacts[]} */ ([]));
   useEffect(() => {
-    if (faults.length > 0) box.current?.focus();
+    // Not when one is mended and leaves the list: the person is typing then.
+    if (faults.some((fault) => !told.current.includes(fault))) box.current?.focus();
+    told.current = faults;
   }, [faults]);
 
   if (faults.length === 0) return null;

@@ -16,7 +16,8 @@ import { NextStep } from './next-step.js';
  * @param {object} props
  * @param {string} props.title the screen's question or name: its one first heading
  * @param {{full_name: string, born_on: string, hospital_number: string}} [props.patient] body of the patient's record
- * @param {string} [props.back] the route one step up, for example `/patients`; absent at the top
+ * @param {string | (() => void)} [props.back] the route one step up, for example `/patients`, or the router's `back` where a screen is
+ *   opened from anywhere; absent at the top
  * @param {import('./next-step.js').Step} [props.next] the one obvious next step
  * @param {import('./next-step.js').Step} [props.also] a quieter step beside it
  * @param {unknown} [props.corner] a link or a word beside the title
@@ -43,9 +44,7 @@ export function Frame({ title, patient, back, next, also, corner, beside, layout
   return html`<div class=${`frame frame-${layout}`}>
     <header class="frame-top">
       <div class="frame-bar">
-        ${back
-          ? html`<a class="button bare frame-back" href=${`#${back}`}><${Mark} name="back" /><span>Back</span></a>`
-          : html`<span class="frame-name"><${Emblem} /><span>Primary Position</span></span>`}
+        <${Back} back=${back} />
         ${layout !== 'alone' && html`<${StorageLine} />`}
       </div>
       <${UpdateOffer} />
@@ -70,4 +69,12 @@ export function Frame({ title, patient, back, next, also, corner, beside, layout
       </div>
     </footer>`}
   </div>`;
+}
+
+/** @param {{back?: string | (() => void)}} props */
+function Back({ back }) {
+  const face = html`<${Mark} name="back" /><span>Back</span>`;
+  if (typeof back === 'string') return html`<a class="button bare frame-back" href=${`#${back}`}>${face}</a>`;
+  if (back) return html`<button type="button" class="button bare frame-back" onClick=${() => back()}>${face}</button>`;
+  return html`<span class="frame-name"><${Emblem} /><span>Primary Position</span></span>`;
 }

@@ -1,5 +1,5 @@
 /** What the storage line says, decided from the state of sync and of the log-in alone. */
-import { agoWords, durationWords } from '../calendar/ago.js';
+import { agoWords } from '../calendar/ago.js';
 
 /**
  * @typedef {object} StorageWords
@@ -14,7 +14,7 @@ import { agoWords, durationWords } from '../calendar/ago.js';
  */
 export function storageWords(sync, login, nowMs) {
   const heard = login === 'expired' ? 'sign in to send and fetch' : sync.lastHeard ? `clinic heard ${agoWords(sync.lastHeard, nowMs)}` : 'clinic not heard yet';
-  const oldest = sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${durationWords(sync.oldestWaitingAt, nowMs)}` : '';
+  const oldest = sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${agoWords(sync.oldestWaitingAt, nowMs)}` : '';
   if (sync.attention > 0) {
     const also = sync.waiting > 0 ? `${sync.waiting} more saved` : '';
     return { mark: 'attention', state: `Needs attention: ${sync.attention}`, more: listed(also, heard) };

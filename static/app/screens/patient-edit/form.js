@@ -1,5 +1,5 @@
 /** The patient form's value: what is typed, to and from the body of a patient record, and what is plainly missing. */
-import { dateParts } from '../../parts/calendar/date.js';
+import { dateParts, dateWords } from '../../parts/calendar/date.js';
 
 /** @typedef {{full_name: string, born_on: string, hospital_number: string, sex: string, allergies: string, note: string}} Typed */
 /** @typedef {{code: string, text: string, field: string, value: string, allowed: string}} FieldFault */
@@ -46,9 +46,9 @@ export function missing(typed, today) {
     faults.push({ field, code, text, value: typed[field], allowed });
 
   if (!typed.full_name.trim()) fault('full_name', 'empty', 'The full name is missing.', '1 to 120 characters');
-  if (!typed.born_on) fault('born_on', 'empty', 'The birth date is missing.', `a day from 1900 to ${today}`);
+  if (!typed.born_on) fault('born_on', 'empty', 'The birth date is missing.', `a day from 1 January 1900 to ${dateWords(today)}`);
   else if (!dateParts(typed.born_on)) fault('born_on', 'no_such_day', 'There is no such day.', 'day 1 to 31, month 1 to 12, year with four digits');
-  else if (typed.born_on > today) fault('born_on', 'in_future', 'The birth date lies in the future.', `a day up to ${today}`);
+  else if (typed.born_on > today) fault('born_on', 'in_future', 'The birth date lies in the future.', `a day up to ${dateWords(today)}`);
   if (!typed.hospital_number.trim()) fault('hospital_number', 'empty', 'The hospital number is missing.', '1 to 40 characters');
   return faults;
 }

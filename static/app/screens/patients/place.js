@@ -1,4 +1,4 @@
-/** Keeps how far the list was scrolled, so that coming back to it finds the same rows. */
+/** Keeps how far the list was scrolled, so that coming back to it finds the same rows; beside a detail its own row is in sight. */
 import { useEffect, useRef } from '../../vendor/preact.js';
 
 /** By what scrolls: the page, or the column beside a detail. */
@@ -12,6 +12,7 @@ export function useKeptPlace() {
     const key = column ? 'column' : 'page';
     const scroller = column ?? document.documentElement;
     scroller.scrollTop = kept[key];
+    if (column) showCurrent(column);
     const keep = () => {
       kept[key] = scroller.scrollTop;
     };
@@ -20,4 +21,12 @@ export function useKeptPlace() {
     return () => source.removeEventListener('scroll', keep);
   }, []);
   return list;
+}
+
+/** Scrolls the column alone; `scrollIntoView` would move the page with it. @param {Element} column */
+function showCurrent(column) {
+  const row = column.querySelector('[aria-current]')?.getBoundingClientRect();
+  const box = column.getBoundingClientRect();
+  if (row && row.bottom > box.bottom) column.scrollTop += row.bottom - box.bottom;
+  if (row && row.top < box.top) column.scrollTop -= box.top - row.top;
 }

@@ -1,5 +1,6 @@
 /** How the app looks and behaves on this device, the lock, and what versions are at work. */
 import { Frame } from '../../parts/frame/frame.js';
+import { back } from '../../shell/router.js';
 import { html } from '../../vendor/preact.js';
 import { About } from './about.js';
 import { Account } from './account.js';
@@ -8,7 +9,7 @@ import { Lock } from './lock.js';
 import { Tables } from './tables.js';
 
 export default function Settings() {
-  return html`<${Frame} title="Settings" back="/patients">
+  return html`<${Frame} title="Settings" back=${back}>
     <div class="stack wide">
       <${Look} />
       <${Tables} />

@@ -3,6 +3,7 @@ import { useObservable } from '../../observable.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { records, outbox } from '../../store/store.js';
 import { syncNow, syncState } from '../../sync/sync.js';
+import { back } from '../../shell/router.js';
 import { html } from '../../vendor/preact.js';
 import { Attention } from './attention.js';
 import { Installed } from './installed.js';
@@ -15,7 +16,7 @@ export default function Status() {
   const all = useObservable(records);
   const entries = useObservable(outbox);
   const next = { label: sync.busy ? 'Talking with the clinic' : 'Send and fetch now', act: syncNow };
-  return html`<${Frame} title="Where your work is" back="/patients" next=${next}>
+  return html`<${Frame} title="Where your work is" back=${back} next=${next}>
     <div class="stack wide">
       <${Attention} records=${all} entries=${entries} />
       <${Sending} sync=${sync} total=${all.length} />

@@ -1,6 +1,6 @@
 /** The three figures and the last word from the clinic. */
 import { useObservable } from '../../observable.js';
-import { agoWords, durationWords, momentWords } from '../../parts/calendar/ago.js';
+import { agoWords, momentWords } from '../../parts/calendar/ago.js';
 import { useNow } from '../../parts/calendar/clock.js';
 import { Notice } from '../../parts/notice/notice.js';
 import { session } from '../../session/session.js';
@@ -15,7 +15,7 @@ export function Sending({ sync, total }) {
   const { login } = useObservable(session);
   const figures = [
     { count: total, words: 'on this phone' },
-    { count: sync.waiting, words: 'still to send', more: sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${durationWords(sync.oldestWaitingAt, now)}` : '' },
+    { count: sync.waiting, words: 'still to send', more: sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${agoWords(sync.oldestWaitingAt, now)}` : '' },
     { count: total - sync.waiting - sync.attention, words: 'sent' },
   ];
   return html`<section class="stack" aria-labelledby="sending">

@@ -1,5 +1,5 @@
 /** What has not been sent yet, oldest first. */
-import { durationWords } from '../../parts/calendar/ago.js';
+import { agoWords } from '../../parts/calendar/ago.js';
 import { useNow } from '../../parts/calendar/clock.js';
 import { find } from '../../store/heads.js';
 import { html } from '../../vendor/preact.js';
@@ -19,7 +19,7 @@ export function Waiting({ records, entries }) {
         const record = find(records, entry.id);
         return html`<li key=${entry.id}>
           <span>${record ? `${kindWords(record)}: ${whose(records, record)}` : 'A record'}</span>
-          <span class="small soft">${durationWords(entry.since, now)}</span>
+          <span class="small soft">${agoWords(entry.since, now)}</span>
         </li>`;
       })}
     </ul>
