@@ -1,5 +1,7 @@
 """Whoever pulls gets every record, in feed order, and never misses one that was committed late."""
 
+import gzip
+import json
 import threading
 from uuid import UUID
 
@@ -272,3 +274,17 @@ def test_a_person_without_a_device_of_that_name_pulls_nothing(cast):
 
     assert borrowed.pull().status_code == 403
     assert borrowed.pull().json()["errors"][0]["code"] == "device_unknown"
+
+
+def test_a_large_page_travels_compressed_to_who_takes_it(cast):
+    patients(cast.surgeon, 20)
+    plain = cast.surgeon.pull()
+    packed = cast.surgeon.client.get(
+        f"/api/v1/clinics/{cast.clinic.pk}/pull",
+        {"device": cast.surgeon.device},
+        headers={"Accept-Encoding": "gzip"},
+    )
+
+    assert packed.headers["Content-Encoding"] == "gzip"
+    assert len(packed.content) < len(plain.content) / 3
+    assert json.loads(gzip.decompress(packed.content))["records"] == plain.json()["records"]
