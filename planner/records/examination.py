@@ -140,6 +140,7 @@ ONE_READING = ("gaze", "range", "correction", "method", "condition", "repeat")
 Lens = Annotated[float, Within(-20, 20, "dioptres, mean power of the lens")]
 Torsion = Annotated[float, Within(-40, 40, "degrees, excyclotorsion +, incyclotorsion -")]
 Dissociated = Annotated[float, Within(0, 60, "prism dioptres")]
+AxialLength = Annotated[float, Within(15, 40, "mm")]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -163,6 +164,8 @@ class Examination:
     spectacles_right_d: Lens | None = None
     spectacles_left_d: Lens | None = None
     pupil_distance_mm: Annotated[float, Within(40, 80, "mm")] | None = None
+    axial_length_right_mm: AxialLength | None = None
+    axial_length_left_mm: AxialLength | None = None
     constancy: Constancy | None = None
     excyclotorsion_right_deg: Torsion | None = None
     excyclotorsion_left_deg: Torsion | None = None

@@ -9,7 +9,7 @@ from planner.anatomy import Eye, Muscle
 from planner.limits import IsoMoment, Length, Pattern, Prose, Unique
 from planner.records.case import Case
 from planner.values.option import Operation, Option
-from planner.values.proposal import TableStamp
+from planner.values.table_stamp import TableStamp
 
 RecordId = Annotated[str, Pattern(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}", "a UUID in lower case")]
 Digest = Annotated[str, Pattern(r"[0-9a-f]{64}", "a SHA-256 digest in lower-case hexadecimal")]

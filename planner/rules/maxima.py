@@ -3,42 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
-from planner.anatomy import Muscle
 from planner.dosing.draft import Draft
 from planner.figures import mm
-from planner.provenance import Mark, Provenance
+from planner.maxima import CONVENTIONAL, MAXIMA
 from planner.rules.alike import Alike, alike
 from planner.situation import Situation
 from planner.thresholds import exceeds
-from planner.values.option import Operation
 from planner.values.statement import Level, Notice
-
-CONVENTIONAL = Provenance(
-    mark=Mark.FROM_MEMORY, source="conventional maxima of standard teaching, parts of it published"
-)
-
-
-@dataclass(frozen=True)
-class Maximum:
-    """``usual_mm`` is the most that is usually done, ``widest_mm`` the most that is taught at all, ``why`` for whom."""
-
-    usual_mm: float
-    widest_mm: float
-    why: str = ""
-
-
-MAXIMA = {
-    (Muscle.MR, Operation.RECESS): Maximum(6, 7, "in infantile esotropia"),
-    (Muscle.MR, Operation.RESECT): Maximum(8, 8),
-    (Muscle.LR, Operation.RECESS): Maximum(9, 10),
-    (Muscle.LR, Operation.RESECT): Maximum(9, 10),
-    (Muscle.SR, Operation.RECESS): Maximum(5, 8, "up to 10 mm in dissociated vertical deviation"),
-    (Muscle.SR, Operation.RESECT): Maximum(5, 5),
-    (Muscle.IR, Operation.RECESS): Maximum(5, 5),
-    (Muscle.IR, Operation.RESECT): Maximum(5, 5),
-}
 
 
 def notices(_situation: Situation, draft: Draft) -> Iterator[Notice]:

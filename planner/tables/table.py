@@ -10,7 +10,7 @@ from planner.direction import Direction
 from planner.provenance import Provenance
 from planner.records.dose_table import DoseTable, TableRow
 from planner.values.option import Operation
-from planner.values.proposal import TableStamp
+from planner.values.table_stamp import TableStamp
 
 
 class Form(StrEnum):

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 
 from planner.anatomy import Eye, Muscle
 from planner.values.option import Operation
-from planner.values.proposal import TableStamp
 from planner.values.statement import Notice
+from planner.values.table_stamp import TableStamp
 
 
 @dataclass(frozen=True, kw_only=True)

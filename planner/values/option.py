@@ -7,6 +7,7 @@ from enum import StrEnum
 
 from planner.anatomy import Eye, Muscle
 from planner.values.statement import Notice, Statement
+from planner.values.table_stamp import TableStamp
 
 
 class Operation(StrEnum):
@@ -37,7 +38,10 @@ class Dose:
 
     ``mm`` is what the option does; ``table_mm`` is what the table says and stays beside a changed ``mm``.
     ``limbus_mm`` is the arc from the limbus to the new attachment. ``steps`` explain ``table_mm`` from reading to
-    rounding.
+    rounding. ``adjustment_mm`` is what the engine adds to the table's figure, so ``changed`` means that ``mm`` is not
+    ``table_mm + adjustment_mm``. ``caliper_mm`` is ``limbus_mm`` as a straight caliper spans it on this eye.
+    ``left_mm`` is how much more of the same the muscle could take later, null where that cannot be told.
+    ``adjustable``: an adjustable suture can be put on it.
     """
 
     eye: Eye
@@ -49,6 +53,10 @@ class Dose:
     insertion_mm: float
     limbus_mm: float
     steps: tuple[Statement, ...]
+    adjustment_mm: float = 0.0
+    caliper_mm: float | None = None
+    left_mm: float | None = None
+    adjustable: bool = False
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -58,8 +66,8 @@ class Option:
     ``id`` is stable, for example ``recess-both-mr`` or ``recess-mr-resect-lr-left``.
     ``expected_correction_pd`` and ``expected_residual_pd`` carry the sign of the deviation scale (eso +), to one
     decimal: the residual is the deviation less the correction, so for 40 Δ eso a correction of +37.5 leaves +2.5.
-    No two ``notices`` have the same code. An option with a stop among them cannot be signed; where no dose exists
-    ``doses`` is empty and nothing is corrected.
+    ``table`` is the source of the doses where that is not the case's table. No two ``notices`` have the same code. An
+    option with a stop among them cannot be signed; where no dose exists ``doses`` is empty and nothing is corrected.
     """
 
     id: str
@@ -71,3 +79,4 @@ class Option:
     reasons_for: tuple[Statement, ...]
     reasons_against: tuple[Statement, ...]
     notices: tuple[Notice, ...]
+    table: TableStamp | None = None

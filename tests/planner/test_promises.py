@@ -6,11 +6,11 @@ from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
 from planner.codec import parse, read, write
+from planner.maxima import MAXIMA
 from planner.options.order import rank
 from planner.plans import check, plan
 from planner.proposal import propose
 from planner.records.case import Case
-from planner.rules.maxima import MAXIMA
 from planner.values.option import Operation
 from planner.values.proposal import Proposal
 from planner.values.statement import Level

@@ -6,8 +6,8 @@ from planner.anatomy import INSERTION_FROM_LIMBUS_MM, Eye, Muscle
 from planner.provenance import Mark, Provenance
 from planner.values.card import Card, CardLine
 from planner.values.option import Operation
-from planner.values.proposal import TableStamp
 from planner.values.statement import Level, Notice
+from planner.values.table_stamp import TableStamp
 
 
 def line(eye, muscle, operation, mm, *, table_mm=None):

@@ -3,8 +3,8 @@
 import pytest
 
 from planner.anatomy import Eye, Muscle
+from planner.maxima import MAXIMA
 from planner.records.examination import Acuity
-from planner.rules.maxima import MAXIMA
 from planner.values.option import Operation
 from tests.planner.patients import before, change, codes, options, reading
 

@@ -10,8 +10,8 @@ from planner.records.patient import Patient, Sex
 from planner.records.plan import DrawnMuscle, Plan
 from planner.signing import Attestation
 from planner.values.option import Dose, Family, Operation, Option
-from planner.values.proposal import TableStamp
 from planner.values.statement import Level, Notice
+from planner.values.table_stamp import TableStamp
 
 PROVENANCE = Provenance(mark=Mark.PUBLISHED, source="a textbook")
 
