@@ -122,7 +122,8 @@ function current() {
 
 /** @param {any} error */
 function noteProblem(error) {
-  if (error instanceof Fault && error.code.startsWith('storage_')) {
+  // `storage_closed` is the end of something that was under way when the person left.
+  if (error instanceof Fault && error.code.startsWith('storage_') && error.code !== 'storage_closed') {
     noteStorage({ problem: { code: error.code, text: error.text } });
   }
 }

@@ -40,6 +40,8 @@ const SOON_MS = 300;
 /** Another tab is at it: look again, should it be closed meanwhile. */
 const ELSEWHERE_MS = 5_000;
 
+const NOWHERE = { lastHeard: null, complete: false };
+
 /** @type {import('../observable.js').Observable<SyncState>} */
 export const syncState = observable(/** @type {SyncState} */ ({
   waiting: 0, attention: 0, oldestWaitingAt: null, lastHeard: null, complete: false, busy: false, error: null, clockOff_s: null,
@@ -155,6 +157,6 @@ function count(entries) {
 /** Where this phone stands, as stored: another tab may have moved it. */
 async function tell() {
   const open = ledger.get();
-  const { lastHeard, complete } = open ? await open.place() : { lastHeard: null, complete: false };
-  if (ledger.get() === open) note({ lastHeard, complete });
+  const place = open ? await open.place().catch(() => null) : NOWHERE;
+  if (place && ledger.get() === open) note({ lastHeard: place.lastHeard, complete: place.complete });
 }
