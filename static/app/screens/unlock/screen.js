@@ -1,10 +1,9 @@
 /** Opening the records on this phone. Works without a network; wrong tries make the next one wait. */
 import { useObservable } from '../../observable.js';
-import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { SecretField } from '../../parts/secret-field/secret-field.js';
 import { session, unlock } from '../../session/session.js';
-import { html, useState } from '../../vendor/preact.js';
+import { html, useEffect, useState } from '../../vendor/preact.js';
 import { SignOut } from '../settings/sign-out.js';
 import { Forgotten } from './forgotten.js';
 import { rememberedKind, rememberKind } from './kind.js';
@@ -15,21 +14,25 @@ export default function Unlock() {
   const { user, clinic, waitUntil } = useObservable(session);
   const [kind, setKind] = useState(rememberedKind);
   const [secret, setSecret] = useState('');
-  const [faults, setFaults] = useState(/** @type {import('../../parts/fault-list/fault-list.js').FaultFacts[]} */ ([]));
+  const [fault, setFault] = useState(/** @type {import('../../fault.js').Fault | null} */ (null));
   const [busy, setBusy] = useState(false);
   const wait_s = useWait(waitUntil);
+
+  // A locked phone is taken up to be unlocked: the keyboard may come at once.
+  useEffect(toSecret, []);
 
   const submit = async (event) => {
     event.preventDefault();
     if (busy || wait_s > 0) return;
     setBusy(true);
-    setFaults([]);
+    setFault(null);
     try {
       await unlock(secret);
       rememberKind(kind);
-    } catch (fault) {
-      setFaults([fault]);
+    } catch (refused) {
+      setFault(refused);
       setSecret('');
+      toSecret();
     } finally {
       setBusy(false);
     }
@@ -40,8 +43,8 @@ export default function Unlock() {
   return html`<${Frame} title="Unlock" layout="alone" next=${next}>
     <form id="unlock" class="stack" onSubmit=${submit} novalidate>
       <p>${user?.full_name || user?.username}, ${clinic?.name}</p>
-      <${FaultList} faults=${faults} title="Still locked." />
-      <${SecretField} label=${kind === 'pin' ? 'PIN' : 'Passphrase'} name="secret" kind=${kind} purpose="current-password" value=${secret} onInput=${setSecret} />
+      <${SecretField} label=${kind === 'pin' ? 'PIN' : 'Passphrase'} name="secret" kind=${kind} purpose="current-password" value=${secret} onInput=${setSecret} fault=${fault ?? undefined} />
+      <p class="unseen" role="alert">${fault ? `Still locked. ${fault.text}` : ''}</p>
       <div class="buttons">
         <button type="button" class="button bare" onClick=${() => setKind(other)}>${kind === 'pin' ? 'I use a passphrase' : 'I use a PIN'}</button>
         <${Forgotten} />
@@ -49,4 +52,8 @@ export default function Unlock() {
       </div>
     </form>
   <//>`;
+}
+
+function toSecret() {
+  document.getElementById('secret')?.focus();
 }
