@@ -3,18 +3,13 @@ import { drafts } from '../store/store.js';
 import { useState } from '../vendor/preact.js';
 import { useAnswer } from './use-answer.js';
 import { caseOf } from './case.js';
+import { startingTable, usualTable } from './usual-table.js';
 
 /** @typedef {{table: string | null, changes: import('./case.js').Change[], note: string}} Planning */
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 
 /** @type {Planning} */
 const NOTHING = { table: null, changes: [], note: '' };
-
-/**
- * The table to start from: a published one before one from memory.
- * @param {{id: string, provenance: {mark: string}}[]} tables
- */
-const firstTable = (tables) => tables.find(({ provenance }) => provenance.mark === 'published') ?? tables[0];
 
 /**
  * @param {LedgerRecord} patient
@@ -25,7 +20,7 @@ export function usePlanning(patient, examination) {
   const [planning, setPlanning] = useState(/** @type {Planning} */ (drafts.get(draftName) ?? NOTHING));
   const about = useAnswer('about', {});
   const tables = /** @type {any} */ (about.answer)?.tables ?? [];
-  const table = planning.table ?? firstTable(tables)?.id ?? null;
+  const table = planning.table ?? startingTable(tables, usualTable.get())?.id ?? null;
   const ownCase =
     table === null ? null : caseOf({ examination: examination.body, table, born_on: patient.body.born_on, changes: planning.changes });
   const proposed = useAnswer('propose', ownCase && { case: ownCase });

@@ -3,7 +3,7 @@ import { engineState } from '../../engine/engine.js';
 import { useObservable } from '../../observable.js';
 import { Choice } from '../../parts/choice/choice.js';
 import { Provenance } from '../../parts/provenance/provenance.js';
-import { setUsualTable, usualTable } from '../../planning/usual-table.js';
+import { setUsualTable, startingTable, usualTable } from '../../planning/usual-table.js';
 import { html } from '../../vendor/preact.js';
 import { useAbout } from './use-about.js';
 
@@ -12,7 +12,7 @@ export function Tables() {
   const { phase, text } = useObservable(engineState);
   const chosen = useObservable(usualTable);
   const tables = about?.tables ?? [];
-  const usual = chosen ?? tables[0]?.id;
+  const usual = startingTable(tables, chosen)?.id;
   return html`<section class="stack" aria-labelledby="tables">
     <h2 id="tables">Dose table</h2>
     ${tables.length === 0 && html`<p class="soft" role="status">${phase === 'failed' ? text : 'The tables are listed when the engine is ready.'}</p>`}
