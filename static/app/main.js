@@ -25,7 +25,8 @@ function start() {
   startRouter();
   startKeys();
   render(html`<${App} />`, root);
-  openSession().catch(noteFault).then(startSync);
+  startSync();
+  openSession().catch(noteFault);
   recallProtection(device).catch(noteFault);
   startEngine();
   startKeepingCards();

@@ -198,8 +198,15 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
     /** The server no longer knows us: sync waits for a new log-in, nothing else changes. */
     expire: () => change({ login: 'expired' }),
 
-    /** The server knows us. */
-    confirm: () => void (session.get().login !== 'signed-in' && change({ login: 'signed-in' })),
+    /** The server knows us; it may have changed our role, or the clinic's name, since we signed in. */
+    async confirm() {
+      const { login, user, clinic } = session.get();
+      if (login !== 'signed-in') change({ login: 'signed-in' });
+      const told = server.lastHello()?.clinics.find(({ id }) => id === clinic?.id);
+      if (!user || !clinic || !told || (told.name === clinic.name && told.role === clinic.role)) return;
+      await device.set('account', { user, clinic: told });
+      change({ clinic: told });
+    },
 
     /** @param {() => Promise<unknown>} sender  tries to send what is waiting */
     sendBeforeLeaving(sender) {

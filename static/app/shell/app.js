@@ -7,7 +7,14 @@ import { Component, html, useEffect, useState } from '../vendor/preact.js';
 import { gate, isInside } from './gate.js';
 import { go, match, route } from './router.js';
 
+/** @typedef {{path: string, load: () => Promise<{default: (props: any) => any}>}} Entry */
+
+/** @type {Entry} */
 const MISSING = { path: '', load: async () => ({ default: Missing }) };
+
+/** Screens whose modules are read. @type {Map<Entry, (props: any) => any>} */
+const opened = new Map();
+let warm = false;
 
 /** Kept when a door came in between. @type {string | undefined} */
 let wanted;
@@ -31,26 +38,38 @@ export function App() {
 
 /** @param {{path: string}} props */
 function Shown({ path }) {
-  const [screen, setScreen] = useState(/** @type {{Screen: any} | {error: unknown} | null} */ (null));
   const { entry, parts } = find(path);
+  const [Screen, setScreen] = useState(() => opened.get(entry));
+  const [error, setError] = useState(/** @type {unknown} */ (null));
 
   useEffect(() => {
-    let gone = false;
-    entry.load().then(
-      module => gone || setScreen({ Screen: module.default }),
-      error => gone || setScreen({ error }),
-    );
-    return () => {
-      gone = true;
-    };
-  }, []);
+    if (!Screen) open(entry).then(found => setScreen(() => found), setError);
+    else warmUp();
+  }, [Screen]);
 
-  if (!screen) return null;
-  if ('error' in screen) return html`<${Broken} error=${screen.error} />`;
-  return html`<${screen.Screen} ...${parts} />`;
+  if (error) return html`<${Broken} error=${error} />`;
+  return Screen ? html`<${Screen} ...${parts} />` : null;
 }
 
-/** @param {string} path */
+/** @param {Entry} entry */
+async function open(entry) {
+  const { default: Screen } = await entry.load();
+  opened.set(entry, Screen);
+  return Screen;
+}
+
+/** When a first screen stands and the phone has nothing to do, the others are read too: each then opens without a blank. */
+function warmUp() {
+  if (warm) return;
+  warm = true;
+  const later = globalThis.requestIdleCallback ?? setTimeout;
+  later(() => screens.forEach(entry => open(entry).catch(() => {})));
+}
+
+/**
+ * @param {string} path
+ * @returns {{entry: Entry, parts: Record<string, string>}}
+ */
 function find(path) {
   for (const entry of screens) {
     const parts = match(entry.path, path);

@@ -106,7 +106,7 @@ async function oneRound() {
   switch (outcome.end) {
     case 'done':
       failures = 0;
-      confirm();
+      await confirm();
       return plan(waitAfterSuccess());
     case 'later':
       failures += 1;

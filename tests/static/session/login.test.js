@@ -147,6 +147,17 @@ test('an expired login locks nothing and loses nothing; signing in again goes on
   assert.equal(phone.ledger.get().records.get().length, 2);
 });
 
+test('a role that changed at the clinic is known here after the next word from it, and after a restart', async () => {
+  const phone = await working();
+  phone.server.accounts.noor = [{ ...HARBOUR, role: 'coordinator' }];
+  await phone.server.greet();
+  await phone.confirm();
+  assert.equal(phone.session.get().clinic.role, 'coordinator');
+  const later = phone.again();
+  await later.open();
+  assert.equal(later.session.get().clinic.role, 'coordinator');
+});
+
 test('a person of two clinics chooses one, and only of their own', async () => {
   const phone = app(door({ noor: [HARBOUR, HILL] }));
   await phone.open();
