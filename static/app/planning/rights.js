@@ -5,9 +5,11 @@
 
 /** @type {Record<string, string[]>} */
 export const WRITERS = {
+  patient: ['surgeon', 'clinic', 'coordinator'],
   examination: ['surgeon', 'clinic'],
   plan: ['surgeon', 'clinic'],
   signature: ['surgeon'],
+  retraction: ['surgeon', 'clinic', 'coordinator'],
 };
 
 /**
@@ -15,3 +17,10 @@ export const WRITERS = {
  * @param {keyof typeof WRITERS} kind
  */
 export const mayWrite = (role, kind) => role !== undefined && WRITERS[kind].includes(role);
+
+/**
+ * Taking a record back asks for the right to write its kind too.
+ * @param {string | undefined} role
+ * @param {string} kind
+ */
+export const mayTakeBack = (role, kind) => mayWrite(role, 'retraction') && mayWrite(role, kind);

@@ -4,7 +4,7 @@ import { prismWords } from './figures.js';
 
 /** @typedef {'horizontal' | 'vertical'} Axis */
 /** @typedef {{gaze: string, range: string, correction: string}} Cell */
-/** @typedef {Cell & {horizontal_pd?: number | null, vertical_pd?: number | null}} Reading */
+/** @typedef {Cell & {horizontal_pd?: number | null, vertical_pd?: number | null, method?: string, condition?: string, repeat?: number}} Reading */
 
 /** The word of each direction by axis: first the positive one (eso +, right hyper +). */
 export const DIRECTIONS = /** @type {const} */ ({

@@ -111,3 +111,20 @@ test('a saved examination opened to correct makes the same body when nothing is 
   const body = bodyOf(noted(measured(start, 40), { versions: [{ eye: 'left', muscle: 'IO', grade: 2 }], fixing_eye: 'right' }).draft);
   assert.deepEqual(bodyOf(sittingOf(draftFrom(body)).draft), body);
 });
+
+test('what an examination holds beyond this screen survives a correction here', () => {
+  const body = {
+    ...bodyOf(measured(start, 40).draft),
+    spectacles_right_d: -10,
+    head_posture: { turn: 'left', turn_deg: 15 },
+    readings: [
+      { gaze: 'primary', range: 'distance', correction: 'with', horizontal_pd: 40, technique: { material: 'glass' } },
+      { gaze: 'primary', range: 'distance', correction: 'with', horizontal_pd: 46, condition: 'after patching' },
+    ],
+  };
+  const corrected = [eso, step(45)].reduce(padTouched, opened(sittingOf(draftFrom(body)), { gaze: 'primary', range: 'distance', correction: 'with' }));
+  const { readings, ...rest } = bodyOf(corrected.draft);
+  const { readings: before, ...others } = body;
+  assert.deepEqual(rest, others);
+  assert.deepEqual(readings, [{ ...before[0], horizontal_pd: 45 }, before[1]]);
+});

@@ -2,6 +2,7 @@
 import { html } from '../../vendor/preact.js';
 import { EYE_WORDS, MUSCLE_WORDS, workWords } from '../../words/anatomy.js';
 import { GAP, mmFigure, mmWords } from '../../words/figures.js';
+import { limbusWords, tableWords } from './dose-words.js';
 import { Why } from '../why/why.js';
 
 
@@ -18,13 +19,13 @@ export function DoseLine({ dose }) {
       <//>
     </span>
     <span class="dose-limbus">
-      ${mmWords(dose.limbus_mm)} from the limbus
-      ${dose.changed && html`<${BothFigures} table_mm=${dose.table_mm} own_mm=${dose.mm} />`}
+      ${limbusWords(dose)}
+      ${dose.changed && html`<${BothFigures} dose=${dose} />`}
     </span>
   </li>`;
 }
 
-/** A changed figure shows both. @param {{table_mm: number, own_mm: number}} props */
-export function BothFigures({ table_mm, own_mm }) {
-  return html`<span class="both-figures">table ${mmWords(table_mm)}, <strong>surgeon ${mmWords(own_mm)}</strong></span>`;
+/** A changed figure shows both. @param {{dose: any}} props */
+function BothFigures({ dose }) {
+  return html`<span class="both-figures">${tableWords(dose)}, <strong>surgeon ${mmWords(dose.mm)}</strong></span>`;
 }

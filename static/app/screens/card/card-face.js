@@ -32,6 +32,7 @@ export function CardFace({ card }) {
     </div>
     <footer class="card-foot small">
       <p>Table <strong>${card.table.name}</strong>, engine ${card.engine_version}</p>
+      ${card.distances_words && html`<p>${card.distances_words}</p>`}
       <${Provenance} of=${card.table.provenance} />
       ${card.table.caution && html`<p>${card.table.caution}</p>`}
       <p>${card.disclaimer}</p>

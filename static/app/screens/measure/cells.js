@@ -1,7 +1,9 @@
 /**
- * The readings of an examination as a list with one place for each gaze, range and correction.
+ * The readings of an examination as a list with one place on the map for each gaze, range and correction.
  *
- * The list keeps one order whatever the order of touching, so that the same measurements make the same record.
+ * A place holds the plain reading taken there: first of its kind, by prism cover test, under no special condition. Any other
+ * reading of the list has no place here and is left as it is. The list keeps one order whatever the order of touching, so
+ * that the same measurements make the same record.
  */
 
 /** @typedef {import('../../words/reading.js').Cell} Cell */
@@ -22,11 +24,14 @@ export const cellKey = ({ gaze, range, correction }) => `${gaze}/${range}/${corr
  */
 export const sameCell = (one, other) => cellKey(one) === cellKey(other);
 
+/** @param {Reading} reading */
+const isPlain = ({ method = 'prism cover', condition = 'plain', repeat = 1 }) => method === 'prism cover' && condition === 'plain' && repeat === 1;
+
 /**
  * @param {Reading[]} readings
  * @param {Cell} cell
  */
-export const readingAt = (readings, cell) => readings.find((reading) => sameCell(reading, cell));
+export const readingAt = (readings, cell) => readings.find((reading) => isPlain(reading) && sameCell(reading, cell));
 
 /** Whether anything was read there. @param {Partial<Reading> | undefined} reading */
 export const isRead = (reading) => reading?.horizontal_pd != null || reading?.vertical_pd != null;
@@ -39,19 +44,21 @@ export const isRead = (reading) => reading?.horizontal_pd != null || reading?.ve
  * @returns {Reading[]}
  */
 export function withReading(readings, cell, figures) {
-  const others = readings.filter((reading) => !sameCell(reading, cell));
+  const before = readingAt(readings, cell);
   const { gaze, range, correction } = cell;
-  const reading = { gaze, range, correction, ...figures };
-  return isRead(reading) ? [...others, reading].sort(byPlace) : others;
+  const reading = { ...before, gaze, range, correction, ...figures };
+  if (!isRead(reading)) return readings.filter((other) => other !== before);
+  if (before) return readings.map((other) => (other === before ? reading : other));
+  return [...readings, reading].sort(byPlace);
 }
 
 /**
  * How many readings were taken under these conditions.
  * @param {Reading[]} readings
- * @param {{range: string, correction?: string}} conditions
+ * @param {{range: string, correction: string}} conditions
  */
 export const countUnder = (readings, { range, correction }) =>
-  readings.filter((reading) => reading.range === range && (!correction || reading.correction === correction)).length;
+  readings.filter((reading) => isPlain(reading) && reading.range === range && reading.correction === correction).length;
 
 /** @param {Cell} cell */
 const place = ({ gaze, range, correction }) =>

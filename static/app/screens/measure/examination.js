@@ -15,6 +15,8 @@ import { isRead } from './cells.js';
  * @property {Version[]} versions
  * @property {PastOperation[]} previous_operations
  * @property {string} note
+ *
+ * A corrected examination may hold more than this screen shows; that is carried along untouched.
  */
 
 /**
@@ -50,10 +52,9 @@ export function draftFrom(body) {
  */
 export function bodyOf(draft) {
   return {
+    ...said(draft),
     schema: 1,
-    examined_on: draft.examined_on,
     readings: draft.readings.filter(isRead).map(said),
-    ...said({ fixing_eye: draft.fixing_eye, acuity_right: draft.acuity_right, acuity_left: draft.acuity_left }),
     versions: draft.versions.map(({ eye, muscle, grade }) => ({ eye, muscle, grade })),
     previous_operations: draft.previous_operations.filter(isComplete).map(said),
     note: draft.note.trim(),

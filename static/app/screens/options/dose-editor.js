@@ -1,4 +1,5 @@
 /** One dose to change in half millimetres or exactly; the table's figure stays beside the surgeon's, with its steps. */
+import { limbusWords, tableWords } from '../../parts/dose-line/dose-words.js';
 import { FigurePad } from '../../parts/number-pad/number-pad.js';
 import { LIMITS } from '../../parts/number-pad/limits.js';
 import { Why } from '../../parts/why/why.js';
@@ -12,15 +13,17 @@ const RANGE = { ...LIMITS.dose_mm, decimals: 1, unit: 'mm' };
 /**
  * @param {object} props
  * @param {any} props.dose a `Dose` of the engine
- * @param {number} props.mm what the surgeon has set; the engine's `dose` follows it a moment later
- * @param {(mm: number) => void} props.onSet
+ * @param {number | null} props.own_mm what the surgeon has set; the engine's `dose` follows it a moment later
+ * @param {(mm: number | null) => void} props.onSet null for the table's figure again
  */
-export function DoseEditor({ dose, mm, onSet }) {
+export function DoseEditor({ dose, own_mm, onSet }) {
   const [isExact, setExact] = useState(false);
+  const mm = own_mm ?? dose.mm;
+  const isAnswered = own_mm === null ? !dose.changed : own_mm === dose.mm;
+  const isChanged = isAnswered ? dose.changed : own_mm !== null;
   const place = placeWords(dose);
   /** @param {1 | -1} direction */
   const step = (direction) => onSet(stepped(mm, direction, LIMITS.dose_mm));
-  const isChanged = mm !== dose.table_mm;
   return html`<li class=${isChanged ? 'dose-editor changed' : 'dose-editor'}>
     <p class="dose-place"><span class="side">${EYE_WORDS[dose.eye]}</span>${' '}<span>${MUSCLE_WORDS[dose.muscle]}, <strong>${dose.operation}</strong></span></p>
     <div class="dose-steps" role="group" aria-label=${`${place}, millimetres`}>
@@ -30,12 +33,12 @@ export function DoseEditor({ dose, mm, onSet }) {
       </button>
       <button type="button" class="dose-step" aria-label=${`${STEP_MM} mm more`} onClick=${() => step(1)}>+</button>
     </div>
-    <p class="dose-after" aria-live="polite">${mm === dose.mm ? `${mmWords(dose.limbus_mm)} from the limbus` : 'calculating'}</p>
+    <p class="dose-after" aria-live="polite">${isAnswered ? limbusWords(dose) : 'calculating'}</p>
     <div class="dose-table">
-      <${Why} label=${`${workWords(dose)}, table ${mmWords(dose.table_mm)}`} steps=${dose.steps}>table ${mmWords(dose.table_mm)}. Why?<//>
+      <${Why} label=${`${workWords(dose)}, ${tableWords(dose)}`} steps=${dose.steps}>${tableWords(dose)}. Why?<//>
       ${isChanged &&
       html`<p class="dose-both"><strong>surgeon ${mmWords(mm)}</strong></p>
-        <button type="button" class="button" aria-label=${`${place}: back to the table's ${mmWords(dose.table_mm)}`} onClick=${() => onSet(dose.table_mm)}>Back to the table</button>`}
+        <button type="button" class="button" aria-label=${`Back to the table: ${place}`} onClick=${() => onSet(null)}>Back to the table</button>`}
     </div>
     ${isExact &&
     html`<${FigurePad}

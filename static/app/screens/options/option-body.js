@@ -16,13 +16,13 @@ import { TableStamp } from './table-stamp.js';
 /** @param {{option: any, proposal: any, planning: Planning, onChange: (fields: Partial<Planning>) => void}} props */
 export function OptionBody({ option, proposal, planning, onChange }) {
   const { changes, note } = planning;
-    /** What stands now, before the engine has answered to it. @param {any} dose */
-  const ownOf = (dose) => changes.find(({ option: id, eye, muscle }) => id === option.id && eye === dose.eye && muscle === dose.muscle)?.mm ?? dose.table_mm;
+    /** What the surgeon has set for it, or null. @param {any} dose @returns {number | null} */
+  const ownOf = (dose) => changes.find(({ option: id, eye, muscle }) => id === option.id && eye === dose.eye && muscle === dose.muscle)?.mm ?? null;
 
-  /** @param {any} dose @param {number} mm */
+  /** @param {any} dose @param {number | null} mm null for the table's again */
   const setDose = (dose, mm) => {
     const place = { option: option.id, eye: dose.eye, muscle: dose.muscle };
-    onChange({ changes: mm === dose.table_mm ? withoutChange(changes, place) : withChange(changes, { ...place, mm }) });
+    onChange({ changes: mm === null ? withoutChange(changes, place) : withChange(changes, { ...place, mm }) });
   };
 
   const isChanged = changes.some((change) => change.option === option.id);
@@ -30,7 +30,7 @@ export function OptionBody({ option, proposal, planning, onChange }) {
     <div class="one-left stack">
       <${Eyes} works=${option.doses} label=${option.title} />
       <ul class="dose-editors">
-        ${option.doses.map((/** @type {any} */ dose) => html`<${DoseEditor} key=${`${dose.eye} ${dose.muscle}`} dose=${dose} mm=${ownOf(dose)} onSet=${(/** @type {number} */ mm) => setDose(dose, mm)} />`)}
+        ${option.doses.map((/** @type {any} */ dose) => html`<${DoseEditor} key=${`${dose.eye} ${dose.muscle}`} dose=${dose} own_mm=${ownOf(dose)} onSet=${(/** @type {number | null} */ mm) => setDose(dose, mm)} />`)}
       </ul>
       ${isChanged &&
       option.doses.length > 1 &&
@@ -46,7 +46,7 @@ export function OptionBody({ option, proposal, planning, onChange }) {
       <${Fold} title="Note on the plan" holds=${note || 'none'}>
         <${Field} label="Printed on the card" name="plan-note" rows=${3} value=${note} input=${{ maxlength: 2000 }} onInput=${(/** @type {string} */ text) => onChange({ note: text })} />
       <//>
-      <${TableStamp} table=${proposal.table} />
+      <${TableStamp} table=${option.table ?? proposal.table} />
       <p class="small soft">${proposal.disclaimer} Engine ${proposal.engine_version}.</p>
     </div>
   </div>`;

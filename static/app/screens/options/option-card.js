@@ -10,7 +10,7 @@ import { TableStamp } from './table-stamp.js';
 /**
  * @param {object} props
  * @param {any} props.option an `Option` of the engine
- * @param {any} props.table a `TableStamp` of the engine
+ * @param {any} props.table a `TableStamp` of the engine, for options that bring none of their own
  * @param {import('./shared.js').Shared} props.common said once for all, so not here
  * @param {number} props.reach_pd
  * @param {string} props.path of the one option
@@ -34,7 +34,7 @@ export function OptionCard({ option, table, common, reach_pd, path, isCompared, 
     <${Reasons} strongest=${2} reasonsFor=${own(option.reasons_for)} reasonsAgainst=${own(option.reasons_against)} />
     <div class="option-notices"><${Notices} notices=${own(option.notices)} /></div>
     <footer class="option-foot">
-      <${TableStamp} table=${table} />
+      <${TableStamp} table=${option.table ?? table} />
       <div class="option-steps">
         <a class="button" href=${`#${path}`}>Change or choose</a>
         ${onCompare &&

@@ -17,7 +17,7 @@ export function PlanShown({ plan: { body } }) {
     </ul>
     <${ResidualStrip} expected_pd=${option.expected_residual_pd} reach_pd=${reachOf([option.expected_residual_pd])} />
     ${note && html`<p><span class="soft">Note: </span>${note}</p>`}
-    <${TableStamp} table=${table} />
+    <${TableStamp} table=${option.table ?? table} />
     <p class="small soft">Engine ${engine_version}</p>
   </section>`;
 }
