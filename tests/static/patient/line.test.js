@@ -46,9 +46,12 @@ test('a plan whose examination was taken back says so', () => {
   assert.match(whyOutdated(records, old), /taken back/);
 });
 
-test('a plan whose examination has not arrived says so', () => {
-  const old = plan('p', examination('e'));
-  assert.match(whyOutdated([PATIENT, old], old), /not on this phone/);
+test('where no examinations are given out, a plan stands by itself and nothing calls it outdated', () => {
+  const p = plan('p', examination('e'));
+  const s = signature('s', p);
+  const line = lineOf([PATIENT, p, s], 'P');
+  assert.deepEqual(line.alone, [{ plan: p, signature: s, patientChanged: false }]);
+  assert.deepEqual([line.outdated, line.sittings, line.progress.state], [[], [], 'signed']);
 });
 
 test('a plan made with other details of the patient is marked', () => {

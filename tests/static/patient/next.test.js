@@ -3,7 +3,8 @@ import { test } from 'node:test';
 import { nextSteps } from '../../../static/app/screens/patient/next.js';
 
 const [examination, plan, signature] = ['E', 'L', 'S'].map((id) => ({ id }));
-const next = (progress, unfinished = false) => nextSteps('P', progress, unfinished).next;
+const all = () => true;
+const next = (progress, unfinished = false, may = all) => nextSteps('P', progress, { unfinished, may }).next;
 
 test('each state has one obvious next step', () => {
   assert.deepEqual(next({ state: 'to measure' }), { label: 'Measure', to: '/patients/P/measure' });
@@ -17,6 +18,17 @@ test('an unfinished examination comes first, whatever was done before', () => {
 });
 
 test('who was measured before can be measured again', () => {
-  assert.equal(nextSteps('P', { state: 'signed', examination, plan, signature }, false).also.to, '/patients/P/measure');
-  assert.equal(nextSteps('P', { state: 'to measure' }, false).also, undefined);
+  const also = (progress) => nextSteps('P', progress, { unfinished: false, may: all }).also;
+  assert.equal(also({ state: 'signed', examination, plan, signature }).to, '/patients/P/measure');
+  assert.equal(also({ state: 'to measure' }), undefined);
+});
+
+test('nobody is led to what the clinic would refuse of them', () => {
+  const may = () => false;
+  assert.equal(next({ state: 'to measure' }, true, may), undefined);
+  assert.equal(next({ state: 'planned', plan }, false, may).label, 'See the plan');
+  assert.deepEqual(nextSteps('P', { state: 'signed', plan, signature }, { unfinished: false, may }), {
+    next: { label: 'Open the card', to: '/patients/P/card/S' },
+    also: undefined,
+  });
 });

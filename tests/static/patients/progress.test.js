@@ -5,7 +5,7 @@ import { newestFirst, progressOf } from '../../../static/app/screens/patients/pr
 const examination = (id, examined_on = '2026-11-20') => ({ id, digest: `digest of ${id}`, body: { examined_on } });
 const planFor = (id, { id: examination_id, digest }) => ({ id, digest: `digest of ${id}`, body: { examination_id, examination_digest: digest } });
 const signatureFor = (id, { id: plan_id, digest }) => ({ id, body: { plan_id, plan_digest: digest } });
-const progress = ({ examinations = [], plans = [], signatures = [] }) => progressOf({ examinations, plans, signatures });
+const progress = ({ examinations = [], plans = [], signatures = [] }, isHere = () => true) => progressOf({ examinations, plans, signatures }, isHere);
 
 test('a patient without an examination is to be measured', () => {
   assert.deepEqual(progress({}), { state: 'to measure' });
@@ -51,4 +51,16 @@ test('the newest examination is the one done last, whenever it was entered', () 
   const early = examination('b', '2026-11-01');
   assert.deepEqual(newestFirst([early, late]), [late, early]);
   assert.deepEqual(newestFirst([examination('a'), examination('b')]).map(({ id }) => id), ['b', 'a']);
+});
+
+test('a device that is given no examinations tells the state by the plans and signatures alone', () => {
+  const p = planFor('p', examination('e'));
+  const s = signatureFor('s', p);
+  const none = () => false;
+  assert.deepEqual(progress({ plans: [p], signatures: [s] }, none), { state: 'signed', plan: p, signature: s });
+  assert.deepEqual(progress({ plans: [p] }, none), { state: 'planned', plan: p });
+});
+
+test('a plan whose examination was taken back, and not merely withheld, does not count', () => {
+  assert.deepEqual(progress({ plans: [planFor('p', examination('e'))] }, () => true), { state: 'to measure' });
 });

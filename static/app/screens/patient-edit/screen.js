@@ -7,6 +7,7 @@ import { DateDigits } from '../../parts/date-digits/date-digits.js';
 import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Field } from '../../parts/field/field.js';
 import { Frame } from '../../parts/frame/frame.js';
+import { useRights } from '../../planning/use-rights.js';
 import { go } from '../../shell/router.js';
 import { heads } from '../../store/heads.js';
 import { drafts, records, saveRecord } from '../../store/store.js';
@@ -23,6 +24,7 @@ const SEXES = ['female', 'male', 'other', 'unknown'].map((value) => ({ value, wo
 /** @param {{patient?: string}} props the id of the patient whose details are corrected; absent for a new one */
 export default function PatientEdit({ patient: id }) {
   const all = useObservable(records);
+  const rights = useRights();
   const versions = id ? heads(all, 'patient', id) : [];
   const saved = typedFrom(versions[0]?.body);
   const draft = `patient/${id ?? 'new'}`;
@@ -67,6 +69,7 @@ export default function PatientEdit({ patient: id }) {
     }
   };
 
+  const blocked = rights.write('patient') ? undefined : `Patients are entered by surgeons, clinic staff and coordinators; your role here is ${rights.role ?? 'not known'}.`;
   const faultOf = (field) => faults.find((fault) => fault.field === field);
   const entry = (field) => ({ name: field, value: typed[field], onInput: (value) => type(field, value), fault: faultOf(field) });
   const others = worklist(all).filter((entry) => entry.id !== id);
@@ -75,7 +78,7 @@ export default function PatientEdit({ patient: id }) {
     title=${id ? 'Correct details' : 'New patient'}
     patient=${versions[0]?.body}
     back=${id ? `/patients/${id}` : '/patients'}
-    next=${{ label: saving ? savingWords(engineState.get().phase) : 'Save', form: 'patient-form' }}
+    next=${{ label: saving ? savingWords(engineState.get().phase) : 'Save', form: 'patient-form', blocked }}
   >
     <form id="patient-form" class="stack form" onSubmit=${save} novalidate>
       ${restored && html`<${Restored} onStartOver=${startOver} />`}

@@ -4,6 +4,7 @@
  */
 import { momentWords } from '../../parts/calendar/ago.js';
 import { Notice } from '../../parts/notice/notice.js';
+import { useRights } from '../../planning/use-rights.js';
 import { saveRecord } from '../../store/store.js';
 import { html, useState } from '../../vendor/preact.js';
 import { differences } from './differences.js';
@@ -16,6 +17,7 @@ const WORDS = {
 
 /** @param {{kind: string, versions: import('../../store/envelope.js').LedgerRecord[]}} props */
 export function Conflict({ kind, versions }) {
+  const rights = useRights();
   const [problem, setProblem] = useState('');
   const rows = differences(versions.map(({ body }) => body));
 
@@ -44,7 +46,7 @@ export function Conflict({ kind, versions }) {
             ${rows.map((row) => html`<div key=${row.field}><dt>${row.words}</dt><dd><strong>${row.values[index]}</strong></dd></div>`)}
           </dl>
           ${rows.length === 0 && html`<p class="soft">Both say the same.</p>`}
-          <button type="button" class="button" onClick=${() => settle(version)}>This one is right</button>
+          ${rights.write(kind) && html`<button type="button" class="button" onClick=${() => settle(version)}>This one is right</button>`}
         </article>`,
       )}
     </div>

@@ -1,8 +1,10 @@
 /** What is known of the patient beyond the banner, and the way to correct it. */
+import { useRights } from '../../planning/use-rights.js';
 import { html } from '../../vendor/preact.js';
 
 /** @param {{patient: import('../../store/envelope.js').LedgerRecord}} props */
 export function Details({ patient: { body, patient: id } }) {
+  const rights = useRights();
   return html`<section class="card stack" aria-labelledby="details">
     <h2 id="details">Details</h2>
     <dl class="facts">
@@ -10,6 +12,6 @@ export function Details({ patient: { body, patient: id } }) {
       <div class="fact"><dt>Allergies</dt><dd>${body.allergies ? html`<strong>${body.allergies}</strong>` : 'none entered'}</dd></div>
       ${body.note && html`<div class="fact"><dt>Note</dt><dd class="as-typed">${body.note}</dd></div>`}
     </dl>
-    <div class="buttons"><a class="button" href=${`#/patients/${id}/edit`}>Correct details</a></div>
+    ${rights.write('patient') && html`<div class="buttons"><a class="button" href=${`#/patients/${id}/edit`}>Correct details</a></div>`}
   </section>`;
 }

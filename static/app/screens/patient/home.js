@@ -9,12 +9,18 @@ import { SittingCard } from './sitting-card.js';
 
 /** @param {{line: import('./line.js').Line, records: readonly import('../../store/envelope.js').LedgerRecord[]}} props */
 export function Home({ line, records }) {
-  const { patient, sittings, outdated, conflicts } = line;
+  const { patient, sittings, alone, outdated, conflicts } = line;
   return html`<div class="stack wide">
     ${conflicts.map((conflict) => html`<${Conflict} key=${conflict.heads[0].id} kind=${conflict.kind} versions=${conflict.heads} />`)}
+    ${alone.length > 0 && html`<${Alone} patient=${patient.patient} plans=${alone} />`}
     <section class="stack" aria-labelledby="examinations">
       <h2 id="examinations">Examinations</h2>
-      ${sittings.length === 0 && html`<p class="soft">Nothing measured yet. One reading is enough to begin: the primary position at distance.</p>`}
+      ${sittings.length === 0 &&
+      html`<p class="soft">
+        ${alone.length > 0
+          ? 'This device is given signed plans, not the examinations they were made from.'
+          : 'Nothing measured yet. One reading is enough to begin: the primary position at distance.'}
+      </p>`}
       ${sittings.map((sitting) => html`<${SittingCard} key=${sitting.examination.id} patient=${patient.patient} sitting=${sitting} />`)}
     </section>
     ${outdated.length > 0 &&
@@ -29,4 +35,12 @@ export function Home({ line, records }) {
     </section>`}
     <${Details} patient=${patient} />
   </div>`;
+}
+
+/** @param {{patient: string, plans: import('./line.js').Planned[]}} props */
+function Alone({ patient, plans }) {
+  return html`<section class="stack" aria-labelledby="plans">
+    <h2 id="plans">Plans</h2>
+    ${plans.map((planned) => html`<div class="card" key=${planned.plan.id}><${PlanLine} patient=${patient} planned=${planned} /></div>`)}
+  </section>`;
 }

@@ -1,6 +1,6 @@
 /** One patient's records, arranged as the line they follow: each examination with the plans made from it and their cards. */
 import { find, heads, history, things } from '../../store/heads.js';
-import { newestFirst, plansOf, progressOf, signatureOf } from '../patients/progress.js';
+import { newestFirst, plansAlone, plansOf, progressOf, signatureOf } from '../patients/progress.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
 
@@ -18,6 +18,7 @@ import { newestFirst, plansOf, progressOf, signatureOf } from '../patients/progr
  * @typedef {object} Line
  * @property {LedgerRecord} patient the newest current version of the patient's record
  * @property {Sitting[]} sittings newest first
+ * @property {Planned[]} alone plans whose examination this device was not given
  * @property {Planned[]} outdated plans whose examination has been changed, replaced or taken back since
  * @property {{kind: string, heads: LedgerRecord[]}[]} conflicts things with more than one current version
  * @property {import('../patients/progress.js').Progress} progress
@@ -48,18 +49,21 @@ export function lineOf(records, id) {
     versions: history(records, examination.id).length,
     plans: plansOf(examination, plans).map(planned),
   }));
-  const placed = new Set(sittings.flatMap((sitting) => sitting.plans.map(({ plan }) => plan.id)));
+  const isHere = (/** @type {string} */ wanted) => find(records, wanted) !== undefined;
+  const alone = plansAlone(plans, isHere).map(planned);
+  const placed = new Set([...alone, ...sittings.flatMap((sitting) => sitting.plans)].map(({ plan }) => plan.id));
 
   return {
     patient,
     sittings,
+    alone,
     outdated: plans.filter((plan) => !placed.has(plan.id)).map(planned),
     conflicts: SETTLED_BY_CHOICE.flatMap((kind) =>
       things(records, kind, id)
         .filter((thing) => thing.conflict)
         .map((thing) => ({ kind, heads: thing.heads })),
     ),
-    progress: progressOf({ examinations, plans, signatures }),
+    progress: progressOf({ examinations, plans, signatures }, isHere),
   };
 }
 
@@ -70,8 +74,7 @@ export function lineOf(records, id) {
  * @param {LedgerRecord} plan
  */
 export function whyOutdated(records, plan) {
-  const examination = find(records, plan.body.examination_id);
-  if (!examination) return 'The examination it was made from is not on this phone.';
-  const current = heads(records, 'examination', plan.patient).some(({ id }) => history(records, examination.id).some((older) => older.id === id));
+  const versions = new Set(history(records, plan.body.examination_id).map(({ id }) => id));
+  const current = heads(records, 'examination', plan.patient).some(({ id }) => versions.has(id));
   return current ? 'The examination was changed after this plan was made.' : 'The examination it was made from was taken back.';
 }

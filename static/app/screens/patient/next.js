@@ -1,19 +1,26 @@
-/** The one obvious next step for a patient, and a quieter second one. */
+/** The one obvious next step for a patient, and a quieter second one, as far as the person here may take them. */
 
 /**
  * @param {string} id the patient's
  * @param {import('../patients/progress.js').Progress} progress
- * @param {boolean} unfinished an examination was begun and not yet saved
- * @returns {{next: {label: string, to: string}, also?: {label: string, to: string}}}
+ * @param {{unfinished: boolean, may: (kind: string) => boolean}} here `unfinished`: an examination was begun and not yet saved;
+ *   `may`: whether the person may write records of a kind
+ * @returns {{next?: {label: string, to: string}, also?: {label: string, to: string}}}
  */
-export function nextSteps(id, progress, unfinished) {
+export function nextSteps(id, progress, { unfinished, may }) {
   const home = `/patients/${id}`;
-  const measure = { label: 'Measure', to: `${home}/measure` };
-  if (unfinished) return { next: { ...measure, label: 'Continue measuring' } };
-  if (progress.state === 'to measure') return { next: measure };
+  const measure = (/** @type {string} */ label) => (may('examination') ? { label, to: `${home}/measure` } : undefined);
+  if (unfinished && may('examination')) return { next: measure('Continue measuring') };
 
-  const again = { ...measure, label: 'Measure again' };
-  if (progress.state === 'measured') return { next: { label: 'See findings', to: `${home}/findings/${progress.examination.id}` }, also: again };
-  if (progress.state === 'planned') return { next: { label: 'Sign the plan', to: `${home}/sign/${progress.plan.id}` }, also: again };
-  return { next: { label: 'Open the card', to: `${home}/card/${progress.signature.id}` }, also: again };
+  const also = measure('Measure again');
+  switch (progress.state) {
+    case 'to measure':
+      return { next: measure('Measure') };
+    case 'measured':
+      return { next: { label: 'See findings', to: `${home}/findings/${progress.examination.id}` }, also };
+    case 'planned':
+      return { next: { label: may('signature') ? 'Sign the plan' : 'See the plan', to: `${home}/sign/${progress.plan.id}` }, also };
+    default:
+      return { next: { label: 'Open the card', to: `${home}/card/${progress.signature.id}` }, also };
+  }
 }

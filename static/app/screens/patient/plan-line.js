@@ -2,6 +2,7 @@
 import { momentWords } from '../../parts/calendar/ago.js';
 import { Mark } from '../../parts/mark/mark.js';
 import { Notice } from '../../parts/notice/notice.js';
+import { useRights } from '../../planning/use-rights.js';
 import { html } from '../../vendor/preact.js';
 import { EYE_WORDS, MUSCLE_WORDS } from '../../words/anatomy.js';
 import { mmWords } from '../../words/figures.js';
@@ -9,6 +10,7 @@ import { TakeBack } from './take-back.js';
 
 /** @param {{patient: string, planned: import('./line.js').Planned}} props */
 export function PlanLine({ patient, planned: { plan, signature, patientChanged } }) {
+  const rights = useRights();
   const { option, table, engine_version } = plan.body;
   return html`<section class="plan-line stack tight" aria-label=${signature ? 'Signed plan' : 'Plan, not signed'}>
     <p class="plan-line-state">
@@ -28,7 +30,7 @@ export function PlanLine({ patient, planned: { plan, signature, patientChanged }
     <div class="buttons">
       ${signature
         ? html`<a class="button" href=${`#/patients/${patient}/card/${signature.id}`}>Card</a>`
-        : html`<a class="button" href=${`#/patients/${patient}/sign/${plan.id}`}>Sign</a>`}
+        : html`<a class="button" href=${`#/patients/${patient}/sign/${plan.id}`}>${rights.write('signature') ? 'Sign' : 'See the plan'}</a>`}
       <${TakeBack} record=${signature ?? plan} what=${signature ? 'this signature' : 'this plan'} />
     </div>
   </section>`;

@@ -4,6 +4,7 @@ import { Empty } from '../../parts/empty/empty.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { useRoomForTwo } from '../../parts/room/room.js';
 import { StateWord } from '../../parts/state-word/state-word.js';
+import { useRights } from '../../planning/use-rights.js';
 import { drafts, records } from '../../store/store.js';
 import { html, useMemo } from '../../vendor/preact.js';
 import { PatientList } from '../patients/list.js';
@@ -15,11 +16,12 @@ import { nextSteps } from './next.js';
 export default function Patient({ patient: id }) {
   const all = useObservable(records);
   const roomy = useRoomForTwo();
+  const rights = useRights();
   const line = useMemo(() => lineOf(all, id), [all, id]);
   if (!line) return html`<${Unknown} />`;
 
   const unfinished = drafts.names().includes(`examination/${id}`);
-  const steps = nextSteps(id, line.progress, unfinished);
+  const steps = nextSteps(id, line.progress, { unfinished, may: rights.write });
   const beside = roomy ? { label: 'Patients', content: html`<${PatientList} current=${id} />` } : undefined;
   return html`<${Frame}
     title="Case"

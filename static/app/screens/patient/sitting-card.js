@@ -1,5 +1,6 @@
 /** One examination: its main readings, and the plans and cards made from it. */
 import { dateWords } from '../../parts/calendar/date.js';
+import { useRights } from '../../planning/use-rights.js';
 import { html } from '../../vendor/preact.js';
 import { PlanLine } from './plan-line.js';
 import { mainReadings } from './readings.js';
@@ -8,6 +9,7 @@ import { TakeBack } from './take-back.js';
 /** @param {{patient: string, sitting: import('./line.js').Sitting}} props */
 export function SittingCard({ patient, sitting: { examination, versions, plans } }) {
   const { body, id, author } = examination;
+  const rights = useRights();
   const home = `#/patients/${patient}`;
   return html`<article class="card stack" aria-label=${`Examination of ${dateWords(body.examined_on)}`}>
     <header>
@@ -25,7 +27,7 @@ export function SittingCard({ patient, sitting: { examination, versions, plans }
     <div class="buttons">
       <a class="button" href=${`${home}/findings/${id}`}>Findings</a>
       <a class="button" href=${`${home}/options/${id}`}>Options</a>
-      <a class="button" href=${`${home}/measure/${id}`}>Correct or add</a>
+      ${rights.write('examination') && html`<a class="button" href=${`${home}/measure/${id}`}>Correct or add</a>`}
       <${TakeBack} record=${examination} what="this examination" />
     </div>
   </article>`;

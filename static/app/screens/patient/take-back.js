@@ -1,6 +1,7 @@
 /** Taking a record back: nothing is deleted, a reason is kept beside it. */
 import { Field } from '../../parts/field/field.js';
 import { Sheet } from '../../parts/sheet/sheet.js';
+import { useRights } from '../../planning/use-rights.js';
 import { saveRecord } from '../../store/store.js';
 import { html, useState } from '../../vendor/preact.js';
 
@@ -8,6 +9,7 @@ const SHORTEST = 3;
 
 /** @param {{record: import('../../store/envelope.js').LedgerRecord, what: string}} props */
 export function TakeBack({ record, what }) {
+  const rights = useRights();
   const [open, setOpen] = useState(false);
   const [reason, setReason] = useState('');
   const [fault, setFault] = useState(/** @type {{text: string, allowed?: string} | undefined} */ (undefined));
@@ -24,6 +26,7 @@ export function TakeBack({ record, what }) {
     }
   };
 
+  if (!rights.takeBack(record.kind)) return null;
   return html`<button type="button" class="button bare" aria-haspopup="dialog" onClick=${() => setOpen(true)}>Take back</button>
     <${Sheet} open=${open} title=${`Take back ${what}`} onClose=${() => setOpen(false)}>
       <form class="stack" onSubmit=${takeBack} novalidate>

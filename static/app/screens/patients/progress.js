@@ -8,12 +8,12 @@ export const STATES = ['to measure', 'measured', 'planned', 'signed'];
 
 /**
  * The state of the newest examination (by the day it was done), the plan made from it (the signed one if any is) and the signature
- * that fits that plan.
+ * that fits that plan. A theatre device is given no examinations; there the plans stand for themselves.
  *
  * @typedef {{state: 'to measure'}
  *   | {state: 'measured', examination: LedgerRecord}
- *   | {state: 'planned', examination: LedgerRecord, plan: LedgerRecord}
- *   | {state: 'signed', examination: LedgerRecord, plan: LedgerRecord, signature: LedgerRecord}} Progress
+ *   | {state: 'planned', examination?: LedgerRecord, plan: LedgerRecord}
+ *   | {state: 'signed', examination?: LedgerRecord, plan: LedgerRecord, signature: LedgerRecord}} Progress
  */
 
 /**
@@ -21,17 +21,28 @@ export const STATES = ['to measure', 'measured', 'planned', 'signed'];
  * was given for the very plan: what was changed after it, it does not cover.
  *
  * @param {{examinations: LedgerRecord[], plans: LedgerRecord[], signatures: LedgerRecord[]}} current heads of one patient
+ * @param {(id: string) => boolean} isHere whether this device holds the record
  * @returns {Progress}
  */
-export function progressOf({ examinations, plans, signatures }) {
+export function progressOf({ examinations, plans, signatures }, isHere) {
   const [examination] = newestFirst(examinations);
-  if (!examination) return { state: 'to measure' };
-  const made = plansOf(examination, plans);
+  const made = examination ? plansOf(examination, plans) : plansAlone(plans, isHere);
+  const from = examination ? { examination } : {};
   for (const plan of made) {
     const signature = signatureOf(plan, signatures);
-    if (signature) return { state: 'signed', examination, plan, signature };
+    if (signature) return { state: 'signed', ...from, plan, signature };
   }
-  return made.length > 0 ? { state: 'planned', examination, plan: made[0] } : { state: 'measured', examination };
+  if (made.length > 0) return { state: 'planned', ...from, plan: made[0] };
+  return examination ? { state: 'measured', examination } : { state: 'to measure' };
+}
+
+/**
+ * @param {LedgerRecord[]} plans
+ * @param {(id: string) => boolean} isHere
+ * @returns {LedgerRecord[]} those whose examination this device does not hold in any version, newest first
+ */
+export function plansAlone(plans, isHere) {
+  return plans.filter((plan) => !isHere(plan.body.examination_id)).sort((a, b) => (a.id < b.id ? 1 : -1));
 }
 
 /** @param {LedgerRecord[]} examinations */

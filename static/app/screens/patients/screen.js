@@ -3,13 +3,16 @@ import { Empty } from '../../parts/empty/empty.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { Mark } from '../../parts/mark/mark.js';
 import { useRoomForTwo } from '../../parts/room/room.js';
+import { useRights } from '../../planning/use-rights.js';
 import { html } from '../../vendor/preact.js';
 import { PatientList } from './list.js';
 
 export default function Patients() {
   const roomy = useRoomForTwo();
+  const rights = useRights();
+  const next = rights.write('patient') ? { label: 'New patient', to: '/patients/new' } : undefined;
   const settings = html`<a class="button bare" href="#/settings"><${Mark} name="settings" />Settings</a>`;
-  return html`<${Frame} title="Patients" layout=${roomy ? 'wide' : 'column'} corner=${settings} next=${{ label: 'New patient', to: '/patients/new' }}>
+  return html`<${Frame} title="Patients" layout=${roomy ? 'wide' : 'column'} corner=${settings} next=${next}>
     ${roomy
       ? html`<div class="beside">
           <${PatientList} />

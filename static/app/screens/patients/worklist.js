@@ -1,5 +1,5 @@
 /** All patients of the clinic with how far each has come, last worked on first. */
-import { heads } from '../../store/heads.js';
+import { find, heads } from '../../store/heads.js';
 import { progressOf } from './progress.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
@@ -27,11 +27,10 @@ export function worklist(records) {
       id,
       body: versions[0].body,
       conflict: versions.length > 1,
-      state: progressOf({
-        examinations: examinations.get(id) ?? [],
-        plans: plans.get(id) ?? [],
-        signatures: signatures.get(id) ?? [],
-      }).state,
+      state: progressOf(
+        { examinations: examinations.get(id) ?? [], plans: plans.get(id) ?? [], signatures: signatures.get(id) ?? [] },
+        (wanted) => find(records, wanted) !== undefined,
+      ).state,
     }))
     .sort((a, b) => ((touched.get(a.id) ?? '') < (touched.get(b.id) ?? '') ? 1 : -1));
 }
