@@ -10,12 +10,12 @@ from planner.values.option import Dose, Operation
 EYES = (Eye.RIGHT, Eye.LEFT)
 """House rule: the right eye always stands first, so that a list of lines is read the same way on every card."""
 
-OPERATIONS = (Operation.RECESS, Operation.RESECT)
-"""Common practice: within an eye the recession comes first, so that the resected muscle is tied without its pull."""
+OPERATIONS = tuple(Operation)
+"""Common practice: within an eye what weakens comes first, so that the tightened muscle is tied without its pull."""
 
 
 def card_lines(doses: tuple[Dose, ...]) -> tuple[CardLine, ...]:
-    """One line for each dose: right eye before left, recession before resection."""
+    """One line for each dose: right eye before left, what weakens before what tightens."""
     in_order = sorted(doses, key=lambda dose: (EYES.index(dose.eye), OPERATIONS.index(dose.operation), dose.muscle))
     return tuple(_line(dose) for dose in in_order)
 
@@ -27,10 +27,12 @@ def _line(dose: Dose) -> CardLine:
         muscle=dose.muscle,
         muscle_words=dose.muscle.words,
         operation=dose.operation,
-        operation_words=dose.operation.value,
+        operation_words=dose.operation.words,
         mm=dose.mm,
         table_mm=dose.table_mm,
         surgeon_changed=dose.changed,
         limbus_mm=dose.limbus_mm,
         insertion_mm=dose.insertion_mm,
+        attachment_words=dose.attachment_words,
+        offset_words=f"moved {dose.offset.words}" if dose.offset else "",
     )

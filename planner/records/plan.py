@@ -8,7 +8,7 @@ from typing import Annotated
 from planner.anatomy import Eye, Muscle
 from planner.limits import IsoMoment, Length, Pattern, Prose, Unique
 from planner.records.case import Case
-from planner.values.option import Operation, Option
+from planner.values.option import OffsetDirection, Operation, Option
 from planner.values.table_stamp import TableStamp
 
 RecordId = Annotated[str, Pattern(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}", "a UUID in lower case")]
@@ -37,11 +37,12 @@ class Plan:
 
 @dataclass(frozen=True, kw_only=True)
 class DrawnMuscle:
-    """A muscle that the surgeon touched when drawing the plan again."""
+    """A muscle that the surgeon touched when drawing the plan again; ``offset`` is where its tendon is moved to."""
 
     eye: Eye
     muscle: Muscle
     operation: Operation
+    offset: OffsetDirection | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -83,4 +83,5 @@ def _strangers(option: Option, acknowledged: tuple[str, ...]) -> Iterator[Fault]
 
 
 def _words(drawn: DrawnMuscle) -> str:
-    return f"{drawn.operation.value} the {drawn.eye.value} {drawn.muscle.words}"
+    moved = f", moved {drawn.offset}" if drawn.offset else ""
+    return f"{drawn.operation.verb} the {drawn.eye.value} {drawn.muscle.words}{moved}"

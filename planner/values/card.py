@@ -12,7 +12,11 @@ from planner.values.table_stamp import TableStamp
 
 @dataclass(frozen=True, kw_only=True)
 class CardLine:
-    """One muscle on the card. ``surgeon_changed`` is shown with both figures."""
+    """One muscle on the card. ``surgeon_changed`` is shown with both figures.
+
+    Figures are null where the operation has none. ``attachment_words`` then say what is done, and ``offset_words`` say
+    where the tendon is moved to beside the operation; each is empty where there is nothing to say.
+    """
 
     eye: Eye
     eye_words: str
@@ -20,11 +24,13 @@ class CardLine:
     muscle_words: str
     operation: Operation
     operation_words: str
-    mm: float
-    table_mm: float
+    mm: float | None
+    table_mm: float | None
     surgeon_changed: bool
-    limbus_mm: float
-    insertion_mm: float
+    limbus_mm: float | None
+    insertion_mm: float | None
+    attachment_words: str = ""
+    offset_words: str = ""
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from planner.anatomy import Eye, Muscle
+from planner.figures import mm
 from planner.values.statement import Notice, Statement
 from planner.values.table_stamp import TableStamp
 
@@ -15,21 +16,118 @@ class Operation(StrEnum):
 
     RECESS = "recess"
     RESECT = "resect"
+    WEAKEN = "weaken"
+    ANTERIORISE = "anteriorise"
+    TRANSPOSE = "transpose"
+    HARADA_ITO = "harada-ito"
+    TUCK = "tuck"
 
     @property
     def noun(self) -> str:
         """The operation as a noun."""
-        return "recession" if self is Operation.RECESS else "resection"
+        return NOUNS[self]
+
+    @property
+    def words(self) -> str:
+        """The operation as it stands beside a muscle's name."""
+        return "Harada-Ito" if self is Operation.HARADA_ITO else self.value
+
+    @property
+    def verb(self) -> str:
+        """The operation before a muscle's name, ``recess`` the medial rectus."""
+        return "do a Harada-Ito on" if self is Operation.HARADA_ITO else self.value
+
+
+NOUNS = {
+    Operation.RECESS: "recession",
+    Operation.RESECT: "resection",
+    Operation.WEAKEN: "weakening",
+    Operation.ANTERIORISE: "anterior transposition",
+    Operation.TRANSPOSE: "transposition",
+    Operation.HARADA_ITO: "Harada-Ito",
+    Operation.TUCK: "tuck",
+}
 
 
 class Family(StrEnum):
-    """How the work is shared between muscles and eyes."""
+    """How the work is shared between muscles and eyes, or what kind of work it is."""
 
     BOTH_EYES = "both eyes"
     ONE_EYE = "one eye"
     ONE_MUSCLE = "one muscle"
     THREE_MUSCLES = "three muscles"
     FOUR_MUSCLES = "four muscles"
+    VERTICAL_RECTI = "vertical recti"
+    OBLIQUES = "obliques"
+    DISSOCIATED = "dissociated vertical deviation"
+    TORSION = "torsion"
+    OFFSET = "tendon offset"
+    COMBINED = "combined"
+
+
+class Answers(StrEnum):
+    """The kind of deviation that an option is for."""
+
+    HORIZONTAL = "horizontal"
+    VERTICAL = "vertical"
+    DISSOCIATED = "dissociated"
+    TORSION = "torsion"
+    PATTERN = "pattern"
+
+
+class Unit(StrEnum):
+    """What an expected effect is counted in."""
+
+    PRISM_DIOPTRES = "prism dioptres"
+    DEGREES = "degrees"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Expected:
+    """What an option is expected to do to one kind of deviation; null where no figure is published.
+
+    Vertical figures are right hyper +, torsion excyclo +. A pattern is the deviation (eso +) in down-gaze less that in
+    up-gaze: V +, A -. A dissociated deviation is the upward drift of ``eye``. ``spread`` is the standard deviation of
+    the correction; ``statement`` says it all in a sentence with its source.
+    """
+
+    answers: Answers
+    unit: Unit
+    before: float
+    correction: float | None
+    residual: float | None
+    spread: float | None
+    statement: Statement
+    eye: Eye | None = None
+
+
+class OffsetDirection(StrEnum):
+    """Where a tendon is moved to across its pull."""
+
+    UP = "up"
+    DOWN = "down"
+
+
+class OffsetWidth(StrEnum):
+    """By how much a tendon is moved across its pull, in widths of the tendon."""
+
+    HALF = "half tendon"
+    FULL = "full tendon"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Offset:
+    """A tendon moved up or down along the limbus by a part of its width, which is ``mm`` on a usual eye."""
+
+    direction: OffsetDirection
+    width: OffsetWidth
+    mm: float
+
+    @property
+    def words(self) -> str:
+        """``up by half a tendon width (5 mm)``."""
+        width = "half a" if self.width is OffsetWidth.HALF else "a full"
+        return f"{self.direction} by {width} tendon width ({mm(self.mm)})"
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -41,22 +139,30 @@ class Dose:
     rounding. ``adjustment_mm`` is what the engine adds to the table's figure, so ``changed`` means that ``mm`` is not
     ``table_mm + adjustment_mm``. ``caliper_mm`` is ``limbus_mm`` as a straight caliper spans it on this eye.
     ``left_mm`` is how much more of the same the muscle could take later, null where that cannot be told.
-    ``adjustable``: an adjustable suture can be put on it.
+    ``adjustable``: an adjustable suture can be put on it. Figures are null where the operation has none:
+    ``attachment_words`` then say what is done. ``offset`` is beside the operation itself.
     """
 
     eye: Eye
     muscle: Muscle
     operation: Operation
-    mm: float
-    table_mm: float
+    mm: float | None
+    table_mm: float | None
     changed: bool
-    insertion_mm: float
-    limbus_mm: float
+    insertion_mm: float | None
+    limbus_mm: float | None
     steps: tuple[Statement, ...]
     adjustment_mm: float = 0.0
     caliper_mm: float | None = None
     left_mm: float | None = None
     adjustable: bool = False
+    offset: Offset | None = None
+    attachment_words: str = ""
+
+    @property
+    def figure_mm(self) -> float:
+        """``mm`` to count with: 0 where the operation has no figure."""
+        return 0.0 if self.mm is None else self.mm
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -64,8 +170,9 @@ class Option:
     """One operation for the target deviation.
 
     ``id`` is stable, for example ``recess-both-mr`` or ``recess-mr-resect-lr-left``.
-    ``expected_correction_pd`` and ``expected_residual_pd`` carry the sign of the deviation scale (eso +), to one
-    decimal: the residual is the deviation less the correction, so for 40 Δ eso a correction of +37.5 leaves +2.5.
+    ``expected_correction_pd`` and ``expected_residual_pd`` are of the horizontal deviation and carry its sign (eso +),
+    to one decimal: the residual is the deviation less the correction, so for 40 Δ eso a correction of +37.5 leaves
+    +2.5. ``answers`` is what the option is for; what it does to other deviations than the horizontal is ``expected``.
     ``table`` is the source of the doses where that is not the case's table. No two ``notices`` have the same code. An
     option with a stop among them cannot be signed; where no dose exists ``doses`` is empty and nothing is corrected.
     """
@@ -80,3 +187,5 @@ class Option:
     reasons_against: tuple[Statement, ...]
     notices: tuple[Notice, ...]
     table: TableStamp | None = None
+    answers: Answers = Answers.HORIZONTAL
+    expected: tuple[Expected, ...] = ()

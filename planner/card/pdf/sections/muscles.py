@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from planner.card.pdf.faces import Face, width
 from planner.card.pdf.ink import NOTHING, Block, Path, beside, rule, stack
 from planner.card.pdf.scale import ACROSS, LEFT, Scale
@@ -38,7 +40,7 @@ def _row(number: int, card_line: CardLine, scale: Scale, who_across: float) -> B
     what = stack(
         (
             _operation(card_line, lead, right),
-            line(f"{mm_words(card_line.limbus_mm)} from the limbus", Face.BOLD, LIMBUS * lead, right),
+            *(paragraph(words, Face.BOLD, LIMBUS * lead, right, LEFT + ACROSS - right) for words in _where(card_line)),
             paragraph(_insertion(card_line), Face.REGULAR, scale.prose, right, LEFT + ACROSS - right),
             _changed(card_line, scale, right),
         )
@@ -66,6 +68,8 @@ def _number(number: int, eye_size: float) -> Block:
 
 
 def _operation(card_line: CardLine, lead: float, x: float) -> Block:
+    if card_line.mm is None:
+        return line(card_line.operation_words, Face.REGULAR, OPERATION * lead, x)
     words = f"{card_line.operation_words} "
     return beside(
         line(words, Face.REGULAR, OPERATION * lead, x),
@@ -75,17 +79,31 @@ def _operation(card_line: CardLine, lead: float, x: float) -> Block:
     )
 
 
+def _where(card_line: CardLine) -> Iterator[str]:
+    """What is set with a ruler, or said where no ruler helps."""
+    if card_line.limbus_mm is not None:
+        yield f"{mm_words(card_line.limbus_mm)} from the limbus"
+    if card_line.offset_words:
+        yield card_line.offset_words
+    if card_line.attachment_words:
+        yield card_line.attachment_words
+
+
 def _insertion(card_line: CardLine) -> str:
+    if card_line.insertion_mm is None or card_line.mm is None:
+        return ""
     insertion, mm = mm_words(card_line.insertion_mm), mm_words(card_line.mm)
     match card_line.operation:
         case Operation.RECESS:
             return f"insertion at {insertion}, moved back {mm}"
         case Operation.RESECT:
             return f"back at the insertion, shortened by {mm}"
+    return f"insertion at {insertion}"
 
 
 def _changed(card_line: CardLine, scale: Scale, x: float) -> Block:
-    if not card_line.surgeon_changed:
+    if not card_line.surgeon_changed or card_line.mm is None:
         return NOTHING
-    words = f"Changed by the surgeon: table {mm_words(card_line.table_mm)}, surgeon {mm_words(card_line.mm)}"
+    table = "no figure" if card_line.table_mm is None else mm_words(card_line.table_mm)
+    words = f"Changed by the surgeon: table {table}, surgeon {mm_words(card_line.mm)}"
     return paragraph(words, Face.BOLD, scale.prose, x, LEFT + ACROSS - x)
