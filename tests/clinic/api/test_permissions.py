@@ -1,59 +1,115 @@
 """Who may ask for what: every address, every role, in the own clinic and in another, and nobody at all."""
 
-import pytest
-from django.urls import get_resolver
+from collections.abc import Iterator
 
-from tests.clinic.factories import MembershipFactory
+import pytest
+from django.test import Client
+from django.urls import URLPattern, get_resolver
+
+from planner.codec import KINDS
+from tests.clinic.api.matrix import pulled, rows
+from tests.clinic.factories import MembershipFactory, UserFactory
 from tests.clinic.pen import EXAMINATION, TABLE
 
 CASE = {"schema": 1, "examination": EXAMINATION, "table": TABLE}
-ROLES = ("surgeon", "orthoptist", "theatre_nurse", "coordinator")
-SIGNED_IN = dict.fromkeys((*ROLES, "stranger"), 200) | {"anonymous": 401}
-MEMBERS = dict.fromkeys(ROLES, 200) | {"stranger": 404, "anonymous": 401}
-ALL = dict.fromkeys((*ROLES, "stranger", "anonymous"), 200)
-
-MATRIX = {
-    "health": ("get", "/health", ALL),
-    "schema": ("get", "/api/v1/schema", ALL),
-    "session": ("get", "/api/v1/session", ALL),
-    "sign out": ("delete", "/api/v1/session", ALL),
-    "propose": ("post", "/api/v1/propose", SIGNED_IN),
-    "push": ("post", "/api/v1/clinics/{clinic}/push", MEMBERS),
-    "pull": ("get", "/api/v1/clinics/{clinic}/pull?device={device}", MEMBERS),
-    "card": ("get", "/api/v1/clinics/{clinic}/cards/{signature}.pdf", MEMBERS),
+REFUSED = {"not_authenticated", "clinic_unknown", "sign_in_failed"}
+WRONG = {
+    "username": "nobody",
+    "password": "wrong",
+    "device": {"id": "0b0b7a52-7b1f-4c46-9d5e-3e1c8d2f6a10", "name": "x"},
 }
 
 
-@pytest.mark.parametrize("who", ALL)
-@pytest.mark.parametrize("call", MATRIX)
-def test_an_address_answers_those_it_should_and_refuses_the_rest(cast, call, who):
-    *earlier, signature = cast.surgeon.pen.line()
-    cast.surgeon.accepted(*earlier, signature)
-    method, address, expected = MATRIX[call]
-    person = getattr(cast, who)
-    body = CASE if call == "propose" else {"device": person.device, "records": []}
-    address = address.format(clinic=cast.clinic.pk, device=person.device, signature=signature["id"])
-
-    content = {"data": body, "content_type": "application/json"} if method == "post" else {}
-
-    response = getattr(person.client, method)(address, **content)
-
-    assert response.status_code == expected[who], response.content
-    if response.status_code != 200:
-        assert response.json()["errors"][0]["code"] in {"not_authenticated", "clinic_unknown"}
+@pytest.fixture
+def administrator(db):
+    client = Client()
+    client.force_login(UserFactory(administrator=True, username="root"))
+    return client
 
 
-def test_the_matrix_names_every_address_of_the_api():
-    api = next(each for each in get_resolver().url_patterns if str(each.pattern) == "api/v1/")
-    addresses = {str(each.pattern) for each in api.url_patterns}
-    named = {
-        address.removeprefix("/api/v1/").split("?")[0].replace("{clinic}", "<uuid:clinic>").replace(
-            "{signature}", "<uuid:signature>"
-        )
-        for _, address, _ in MATRIX.values()
-    }  # fmt: skip
+@pytest.fixture
+def signed(cast):
+    """A signed card in each of the two clinics."""
+    cards = {}
+    for person in (cast.surgeon, cast.stranger):
+        line = person.pen.line()
+        person.accepted(*line)
+        cards[person.clinic.pk] = line[-1]["id"]
+    return cards
 
-    assert addresses <= named
+
+def body(row, device):
+    match row.address.rsplit("/", 1)[-1]:
+        case "session":
+            return WRONG
+        case "propose":
+            return CASE
+        case _:
+            return {"device": device, "records": []}
+
+
+def ask(row, client, device, clinic, signature):
+    address = row.address.replace("<uuid:clinic>", str(clinic)).replace("<uuid:signature>", signature)
+    if row.method == "post":
+        return client.post(f"/{address}", body(row, device), content_type="application/json")
+    query = {"device": device} if row.address.endswith("pull") else {}
+    return getattr(client, row.method)(f"/{address}", query_params=query)
+
+
+@pytest.mark.parametrize("row", rows(), ids=lambda row: row.name)
+def test_an_address_answers_those_it_should_and_refuses_the_rest(cast, administrator, signed, row):
+    home, elsewhere = cast.clinic.pk, cast.stranger.clinic.pk
+    codes, answered = set(), {}
+    for column in row.expected:
+        other = column.startswith("other ")
+        name = column.removeprefix("other ")
+        person = cast.surgeon if name == "administrator" else getattr(cast, name)
+        client = administrator if name == "administrator" else person.client
+        clinic = elsewhere if other else home
+        response = ask(row, client, person.device, clinic, signed[clinic])
+        refused = response.status_code not in {200, 503}
+        answered[column] = "open" if "open" in row.expected.values() and not refused else str(response.status_code)
+        if refused:
+            codes |= {error["code"] for error in response.json()["errors"]}
+        if row.method == "delete" and person.user:
+            client.force_login(person.user)
+
+    assert answered == row.expected
+    assert codes <= REFUSED
+
+
+def addresses(resolver, prefix="") -> Iterator[tuple[str, URLPattern]]:
+    for each in resolver.url_patterns:
+        path = prefix + str(each.pattern)
+        if isinstance(each, URLPattern):
+            yield path, each
+        else:
+            yield from addresses(each, path)
+
+
+def methods(pattern):
+    view = getattr(pattern.callback, "view_class", None)
+    offered = {"get", "post", "put", "patch", "delete"}
+    return {method for method in offered if hasattr(view, method)} if view else {"get"}
+
+
+def test_the_matrix_names_every_address_and_method_of_the_site_and_no_other():
+    served = {(method, path) for path, each in addresses(get_resolver()) for method in methods(each)}
+
+    assert served == {(row.method, row.address) for row in rows()}
+
+
+@pytest.mark.parametrize("role", ["surgeon", "orthoptist", "theatre_nurse", "coordinator"])
+def test_a_pull_hands_out_the_kinds_that_the_role_may_have(cast, role):
+    line = cast.surgeon.pen.line()
+    cast.surgeon.accepted(*line, cast.surgeon.pen.retraction(line[-1]))
+    records, _ = getattr(cast, role).everything()
+
+    assert {record["kind"] for record in records} == {kind for kind, roles in pulled().items() if roles[role]}
+
+
+def test_the_table_of_what_is_pulled_names_every_kind_of_record():
+    assert pulled().keys() == KINDS.keys()
 
 
 def test_a_clinic_that_does_not_exist_looks_like_one_that_one_does_not_belong_to(cast):
