@@ -5,7 +5,8 @@
  *
  * - The shell of a release lies in one cache, filled whole or not at all, before this worker counts as installed.
  * - Each bundle of the engine lies in a cache of its own, named by its content: a new release fetches only what changed.
- *   The page asks for it (`keep`), so that the first page never waits for it.
+ *   On the first visit the page asks for it (`keep`), so that it waits for nothing; a later release is not installed
+ *   without its engine, so that taking it never costs a phone its calculations.
  * - A new release waits until a person takes it (`take over`). Pages of an older one keep their files until they close.
  * - The API never passes through here, and a file that is missing is missing: nothing else is given in its place.
  */
@@ -19,6 +20,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope & {RELEASE: Release}} */ (/** @type {unknown} */ (self));
 const release = worker.RELEASE;
+const bundles = Object.values(release.engine);
 
 const PAGE = '/';
 const SHELL = 'shell ';
@@ -44,6 +46,7 @@ worker.addEventListener('message', (event) => {
 async function install() {
   try {
     await keepShell();
+    if (worker.registration.active) await Promise.all(bundles.map(keepBundle));
   } catch (error) {
     await caches.delete(SHELL + release.name);
     throw error;
@@ -91,22 +94,25 @@ async function kept() {
     const there = await Promise.all(urls.map((url) => caches.match(url, { cacheName: name })));
     return there.every(Boolean);
   };
-  const bundles = await Promise.all(Object.values(release.engine).map((urls) => whole(engineCache(urls), urls)));
-  return { shell: await whole(SHELL + release.name, release.shell), engine: bundles.every(Boolean) };
+  const engine = await Promise.all(bundles.map((urls) => whole(engineCache(urls), urls)));
+  return { shell: await whole(SHELL + release.name, release.shell), engine: engine.every(Boolean) };
 }
 
 /** Fetches what is missing of this release, then takes away what no page needs any more. */
 async function keepEngine() {
   const before = await kept();
   if (!before.shell) await keepShell().catch(() => {});
-  for (const urls of Object.values(release.engine)) {
-    const cache = await caches.open(engineCache(urls));
-    const missing = await Promise.all(urls.map(async (url) => ((await cache.match(url)) ? [] : [url])));
-    await cache.addAll(missing.flat()).catch(() => {});
-  }
+  for (const urls of bundles) await keepBundle(urls).catch(() => {});
   const after = await kept();
   if (after.shell && after.engine) await tidy();
   return after;
+}
+
+/** @param {string[]} urls */
+async function keepBundle(urls) {
+  const cache = await caches.open(engineCache(urls));
+  const missing = await Promise.all(urls.map(async (url) => ((await cache.match(url)) ? [] : [url])));
+  await cache.addAll(missing.flat());
 }
 
 async function tidy() {
@@ -115,7 +121,7 @@ async function tidy() {
   const pages = await worker.clients.matchAll({ type: 'window' });
   const releases = await Promise.all(pages.map(releaseOf));
   if (releases.some((name) => name !== release.name)) return;
-  const needed = new Set([SHELL + release.name, ...Object.values(release.engine).map(engineCache)]);
+  const needed = new Set([SHELL + release.name, ...bundles.map(engineCache)]);
   const names = (await caches.keys()).filter((name) => name.startsWith(SHELL) || name.startsWith(ENGINE));
   await Promise.all(names.filter((name) => !needed.has(name)).map((name) => caches.delete(name)));
 }

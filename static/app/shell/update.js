@@ -31,14 +31,15 @@ let applying = false;
 export async function startUpdates() {
   const container = navigator.serviceWorker;
   if (!container) return tell({ offline: 'impossible' });
-  const controlledBefore = Boolean(container.controller);
+  let controlled = Boolean(container.controller);
   container.addEventListener('message', ({ data, ports }) => {
     if (data.ask === 'release') ports[0].postMessage({ release: release.name });
   });
   container.addEventListener('controllerchange', () => {
     if (applying) location.reload();
-    // Another window took the new release: this one goes on with the old files until its person says so.
-    else if (controlledBefore) tell({ ready: true });
+    // Another window took a new release: this one goes on with the old files until its person says so.
+    else if (controlled) tell({ ready: true });
+    controlled = true;
   });
   try {
     registration = await container.register('/sw.js', { scope: '/', updateViaCache: 'none' });

@@ -309,6 +309,50 @@ def test_a_release_that_cannot_be_fetched_whole_is_never_installed(visit, server
     assert _cached(page) == before
 
 
+@pytest.fixture
+def next_engine(server, tmp_path):
+    """Deploys a release in which the planner is another."""
+
+    def deploying():
+        tree = altered_tree(tmp_path / "next-engine", copying="planner")
+        (tree / "planner/one_more.py").write_text('"""Changes nothing but the bundle."""\n')
+        return deploy(tree, server.build)
+
+    return deploying
+
+
+def test_a_new_release_brings_its_engine_before_it_is_offered(visit, server, context, next_engine):
+    page = visit()
+    assert _offline_state(page) == "ready"
+    new = next_engine()
+    _look_for_update(page)
+    assert _update_is_ready(page, within_ms=PATIENCE_MS)
+    server.stop()
+    context.set_offline(True)
+
+    with page.expect_navigation():
+        _in_page(page, "(await app('shell/update.js')).applyUpdate()")
+
+    assert _release_of(page) == new.name
+    assert "engine_version" in _ask_engine(page)["answer"]
+    assert _offline_state(page) == "ready"
+
+
+def test_a_new_release_whose_engine_cannot_be_fetched_is_not_offered(visit, server, next_engine):
+    page = visit()
+    assert _offline_state(page) == "ready"
+    old = _release_of(page)
+    for url in next_engine().engine["planner"]:
+        for path in (server.build / "site").glob(f"{url.removeprefix('/')}*"):
+            path.unlink()
+
+    _look_for_update(page)
+
+    assert not _update_is_ready(page, within_ms=3000)
+    assert _release_of(page) == old
+    assert _ask_engine(page)["answer"]
+
+
 def test_an_engine_that_fails_its_self_test_is_not_asked(visit, server, tmp_path):
     tree = altered_tree(tmp_path / "wrong", copying="planner")
     cases = tree / "planner/self_test/cases.json"
