@@ -6,6 +6,7 @@ from planner import tables
 from planner.disclaimer import DISCLAIMER
 from planner.errors import Fault, Refused
 from planner.findings import find, target
+from planner.measurement import measure
 from planner.options import offer
 from planner.options.order import EXPLANATION
 from planner.records.case import Case
@@ -19,19 +20,21 @@ SCHEMA = 1
 def propose(case: Case) -> Proposal:
     """The findings and options of ``case``.
 
-    :class:`Refused` with ``unknown_table``, ``no_primary_distance``, ``no_horizontal_deviation``,
+    :class:`Refused` with ``unknown_table``, ``no_primary_distance``, ``aim_not_measured``, ``no_horizontal_deviation``,
     ``examined_before_birth``, ``unknown_option``, ``option_without_doses`` or ``unknown_muscle``.
     """
     _check_dates(case)
     table = tables.table(case.table)
-    answered = target(case.examination)
-    findings = find(case.examination, answered)
-    situation = Situation(case=case, table=table, target=answered, findings=findings)
+    measurements = measure(case.examination)
+    answered = target(measurements, case.aim)
+    findings = find(measurements, answered)
+    situation = Situation(case=case, table=table, measurements=measurements, target=answered, findings=findings)
     return Proposal(
         schema=SCHEMA,
         engine_version=ENGINE_VERSION,
         table=table.stamp,
         target=answered,
+        measured=measurements.measured,
         findings=findings.statements,
         options=offer(situation),
         notices=(EXPLANATION,),

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from planner.anatomy import Eye, Muscle
 from planner.direction import Direction, direction_of
 from planner.findings import Findings
+from planner.measurement import Measurements
 from planner.records.case import Case
 from planner.records.examination import Examination, PreviousOperation
 from planner.tables import Table
@@ -15,10 +16,11 @@ from planner.values.proposal import Target
 
 @dataclass(frozen=True, kw_only=True)
 class Situation:
-    """A case with its table, its target and its findings."""
+    """A case with its table, its figures, its target and its findings."""
 
     case: Case
     table: Table
+    measurements: Measurements
     target: Target
     findings: Findings
 

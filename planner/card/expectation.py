@@ -4,14 +4,18 @@ from __future__ import annotations
 
 from planner.findings import target
 from planner.findings.size import horizontal_words
-from planner.records.examination import Examination
+from planner.measurement import measure
+from planner.records.case import Case
+from planner.records.technique import Condition
 from planner.values.option import Option
 
 
-def deviation_words(examination: Examination) -> str:
-    """``Esodeviation 40 Δ at distance with correction``: the reading that the plan was made for."""
-    aim = target(examination)
-    return f"{horizontal_words(aim.horizontal_pd)} at {aim.reading.range} {aim.reading.correction} correction"
+def deviation_words(case: Case) -> str:
+    """``Esodeviation 40 Δ at distance with correction``: the deviation that the plan was made for."""
+    answered = target(measure(case.examination), case.aim)
+    reading = answered.reading
+    how = "" if reading.condition is Condition.PLAIN else f", {reading.condition}"
+    return f"{horizontal_words(answered.horizontal_pd)} at {reading.range} {reading.correction} correction{how}"
 
 
 def expected_words(option: Option) -> str:

@@ -40,7 +40,7 @@ def card(patient: Patient, plan: Plan, signature: Signature, *, patient_digest: 
         eyes_words=eye_words({dose.eye for dose in option.doses}),
         title=option.title,
         lines=card_lines(option.doses),
-        deviation_words=deviation_words(plan.case.examination),
+        deviation_words=deviation_words(plan.case),
         expected_words=expected_words(option),
         notices=option.notices,
         plan_note=plan.note,

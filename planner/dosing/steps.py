@@ -10,13 +10,13 @@ from planner.dosing.recipe import Move
 from planner.dosing.rows import Amount
 from planner.figures import mm, pd
 from planner.provenance import Mark, Provenance
+from planner.records.technique import Condition
 from planner.tables import Column, Table
 from planner.thresholds import exceeds, same
 from planner.values.option import Operation
 from planner.values.proposal import Target
 from planner.values.statement import Statement
 
-READING = Provenance(mark=Mark.MEASURED, source="prism and alternate cover test of this examination")
 SHARE = Provenance(
     mark=Mark.COMMON_PRACTICE, source="a muscle at its row's amount corrects half of the row's deviation"
 )
@@ -51,13 +51,17 @@ def changed(table_mm: float, mm_set: float) -> Statement:
 
 
 def _reading(asked: Asked) -> Statement:
-    reading, deviation_pd = asked.target.reading, asked.target.horizontal_pd
+    target = asked.target
+    reading, deviation_pd = target.reading, target.horizontal_pd
     sense = "Eso" if deviation_pd > 0 else "Exo"
+    how = f"primary position, {reading.range}, {reading.correction} correction"
+    how = how if reading.condition is Condition.PLAIN else f"{how}, {reading.condition}"
+    read = "" if same(deviation_pd, target.raw_pd) else f" (read as {pd(target.raw_pd)})"
     return Statement(
         code="reading",
-        text=f"{sense} {pd(deviation_pd)}, primary position, {reading.range}, {reading.correction} correction.",
-        provenance=READING,
-        facts={"horizontal_pd": deviation_pd},
+        text=f"{sense} {pd(deviation_pd)}{read}, {how}.",
+        provenance=Provenance(mark=Mark.MEASURED, source=f"{reading.method.words} of this examination"),
+        facts={"horizontal_pd": deviation_pd, "raw_pd": target.raw_pd},
     )
 
 

@@ -1,20 +1,22 @@
-"""Comitance: whether the horizontal deviation is the same in side gaze as straight ahead, beyond measurement error."""
+"""Comitance: whether the deviation is the same in side gaze as straight ahead, beyond measurement error."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
 from planner.figures import pd
-from planner.precision.change import REAL_CHANGE_LARGE_PD, REAL_CHANGE_SMALL_PD
-from planner.precision.limits import HOLMES, is_large
-from planner.precision.steady import steady
+from planner.measurement import Figure, Measurements
+from planner.precision.change import RealChange, real_change
+from planner.precision.limits import HOLMES
+from planner.precision.strength import sign_strength
 from planner.provenance import Mark, Provenance
-from planner.records.examination import Examination, Gaze, Range
+from planner.records.examination import Correction, Gaze, Range
 from planner.thresholds import reaches
-from planner.values.proposal import Target
-from planner.values.statement import Statement
+from planner.values.statement import Finding, Strength
 
-NOT_MEASURED = Provenance(mark=Mark.MEASURED, source="no side gaze is in this examination")
+NOT_MEASURED = Provenance(mark=Mark.MEASURED, source="side gaze and primary position are not both in this examination")
+MISSING = "Measure right and left gaze at distance."
+AGAIN = "Measure side gaze again, further out, and the ductions of either eye."
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -23,24 +25,33 @@ class Comitance:
 
     comitant: bool | None
     difference_pd: float | None
-    statement: Statement
+    statement: Finding
 
 
-def find(examination: Examination, target: Target) -> Comitance:
-    """Right and left gaze at distance against the target, with the target's correction."""
-    gazes = {gaze: _horizontal_pd(examination, gaze, target) for gaze in (Gaze.RIGHT, Gaze.LEFT)}
-    taken = {gaze: horizontal_pd for gaze, horizontal_pd in gazes.items() if horizontal_pd is not None}
-    if not taken:
+def find(measurements: Measurements, correction: Correction) -> Comitance:
+    """Right and left gaze against straight ahead, at distance, with one correction."""
+    ahead = measurements.horizontal(Gaze.PRIMARY, Range.DISTANCE, correction)
+    sides = {gaze: measurements.horizontal(gaze, Range.DISTANCE, correction) for gaze in (Gaze.RIGHT, Gaze.LEFT)}
+    taken = {gaze: side for gaze, side in sides.items() if side is not None}
+    if ahead is None or not taken:
         text = "Side gazes were not measured: whether the deviation is comitant cannot be told."
-        statement = Statement(code="comitance_not_measured", text=text, provenance=NOT_MEASURED, facts={})
+        statement = Finding(
+            code="comitance_not_measured",
+            text=text,
+            provenance=NOT_MEASURED,
+            facts={},
+            strength=Strength.CANNOT_TELL,
+            settle=MISSING,
+        )
         return Comitance(comitant=None, difference_pd=None, statement=statement)
-    straight_pd = target.horizontal_pd
-    differences = {gaze: steady(found_pd - straight_pd, 1) for gaze, found_pd in taken.items()}
-    large = is_large(straight_pd) or any(map(is_large, taken.values()))
-    threshold_pd = REAL_CHANGE_LARGE_PD if large else REAL_CHANGE_SMALL_PD
+    changes = {gaze: _change(ahead, side) for gaze, side in taken.items()}
+    threshold_pd = max(change.threshold_pd for change in changes.values())
+    differences = {gaze: change.difference_pd for gaze, change in changes.items()}
     beyond = [gaze for gaze, difference_pd in differences.items() if reaches(abs(difference_pd), threshold_pd)]
     widest_pd = max(abs(difference_pd) for difference_pd in differences.values())
-    statement = Statement(
+    small = sign_strength(widest_pd, threshold_pd) is Strength.CANNOT_TELL
+    strength = Strength.CLEAR if beyond or small else Strength.BORDERLINE
+    statement = Finding(
         code="comitance",
         text=_words(beyond, differences, widest_pd, threshold_pd),
         provenance=HOLMES,
@@ -49,13 +60,15 @@ def find(examination: Examination, target: Target) -> Comitance:
             "threshold_pd": threshold_pd,
             **{f"{gaze}_minus_primary_pd": difference_pd for gaze, difference_pd in differences.items()},
         },
+        strength=strength,
+        settle="" if strength is Strength.CLEAR else AGAIN,
     )
     return Comitance(comitant=not beyond, difference_pd=widest_pd, statement=statement)
 
 
-def _horizontal_pd(examination: Examination, gaze: Gaze, target: Target) -> float | None:
-    reading = examination.reading(gaze, Range.DISTANCE, target.reading.correction)
-    return reading.horizontal_pd if reading else None
+def _change(ahead: Figure, side: Figure) -> RealChange:
+    method = max(ahead.reading.method, side.reading.method, key=lambda each: each.rank)
+    return real_change(ahead.value_pd, side.value_pd, Range.DISTANCE, method=method)
 
 
 def _words(beyond: list[Gaze], differences: dict[Gaze, float], widest_pd: float, threshold_pd: float) -> str:

@@ -9,9 +9,9 @@ from planner.findings.comitance import Comitance
 from planner.findings.near_distance import Near
 from planner.findings.pattern import Pattern
 from planner.findings.vision import Vision
-from planner.records.examination import Examination
+from planner.measurement import Measurements
 from planner.values.proposal import Target
-from planner.values.statement import Statement
+from planner.values.statement import Finding
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -22,22 +22,23 @@ class Findings:
     pattern: Pattern
     comitance: Comitance
     vision: Vision
-    statements: tuple[Statement, ...]
+    statements: tuple[Finding, ...]
 
 
-def find(examination: Examination, target: Target) -> Findings:
-    """What ``examination`` says about ``target``."""
-    near = near_distance.find(examination, target)
-    shape = pattern.find(examination, target)
-    side_gaze = comitance.find(examination, target)
-    sight = vision.find(examination)
+def find(measurements: Measurements, target: Target) -> Findings:
+    """What the measurements say about ``target``, from readings with the correction that it was measured with."""
+    correction = target.reading.correction
+    near = near_distance.find(measurements, correction)
+    shape = pattern.find(measurements, correction)
+    side_gaze = comitance.find(measurements, correction)
+    sight = vision.find(measurements.examination)
     return Findings(
         near=near,
         pattern=shape,
         comitance=side_gaze,
         vision=sight,
         statements=(
-            *size.find(examination),
+            *size.find(measurements, target),
             near.statement,
             shape.statement,
             side_gaze.statement,

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.accommodation.near_distance import NearDistance, classify
+from planner.accommodation.near_distance import NearDistance, NearTests, classify
 from planner.direction import direction_of
+from planner.findings.finding import finding
+from planner.measurement import Figure, Measurements
 from planner.provenance import Mark, Provenance
-from planner.records.examination import Examination, Gaze, Range
-from planner.values.proposal import Target
-from planner.values.statement import Statement
+from planner.records.examination import Correction, Gaze, Range
+from planner.records.technique import Condition
+from planner.values.statement import Finding, Strength
 
 NOT_MEASURED = Provenance(mark=Mark.MEASURED, source="no reading to compare in this examination")
 
@@ -18,22 +20,43 @@ NOT_MEASURED = Provenance(mark=Mark.MEASURED, source="no reading to compare in t
 class Near:
     """``excess_pd`` is how much larger the deviation is at near in its own direction; negative where it is smaller.
 
-    None, as ``found`` is, where near was not measured with the correction that the target was measured with.
+    Its direction is that of distance, of near where distance is straight. None, as ``found`` is, where distance and
+    near were not both measured with the same correction.
     """
 
     excess_pd: float | None
     found: NearDistance | None
-    statement: Statement
+    statement: Finding
 
 
-def find(examination: Examination, target: Target) -> Near:
-    """The near-distance class of the target."""
-    reading = examination.reading(Gaze.PRIMARY, Range.NEAR, target.reading.correction)
-    if reading is None or reading.horizontal_pd is None:
-        how = f"{target.reading.correction} correction"
-        text = f"Near was not measured {how}: whether it goes with distance cannot be told."
-        statement = Statement(code="near_not_measured", text=text, provenance=NOT_MEASURED, facts={})
+def find(measurements: Measurements, correction: Correction) -> Near:
+    """The near-distance class, by the tests that were made."""
+    distance = measurements.horizontal(Gaze.PRIMARY, Range.DISTANCE, correction)
+    near = measurements.horizontal(Gaze.PRIMARY, Range.NEAR, correction)
+    if distance is None or near is None:
+        missing = "Distance" if distance is None else "Near"
+        statement = Finding(
+            code="near_not_measured",
+            text=f"{missing} was not measured {correction} correction: whether it goes with "
+            f"{'near' if distance is None else 'distance'} cannot be told.",
+            provenance=NOT_MEASURED,
+            facts={},
+            strength=Strength.CANNOT_TELL,
+            settle=f"Measure the primary position at {missing.lower()} {correction} correction.",
+        )
         return Near(excess_pd=None, found=None, statement=statement)
-    found = classify(distance_pd=target.horizontal_pd, near_pd=reading.horizontal_pd)
-    sign = direction_of(target.horizontal_pd).sign
-    return Near(excess_pd=sign * found.difference_pd, found=found, statement=found.statement)
+    tests = NearTests(
+        patched_pd=_value(measurements.horizontal(Gaze.PRIMARY, Range.NEAR, correction, Condition.AFTER_PATCHING)),
+        plus_three_pd=_value(measurements.horizontal(Gaze.PRIMARY, Range.NEAR, correction, Condition.THROUGH_PLUS_3)),
+    )
+    found = classify(distance_pd=distance.value_pd, near_pd=near.value_pd, tests=tests)
+    sign = direction_of(distance.value_pd or near.value_pd).sign
+    return Near(
+        excess_pd=sign * found.difference_pd,
+        found=found,
+        statement=finding(found.statement, found.strength, found.settle),
+    )
+
+
+def _value(figure: Figure | None) -> float | None:
+    return figure.value_pd if figure else None

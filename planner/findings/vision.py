@@ -8,7 +8,7 @@ from planner.anatomy import Eye
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Acuity, Examination
 from planner.thresholds import exceeds, reaches
-from planner.values.statement import Statement
+from planner.values.statement import Finding, Strength
 
 LOGMAR = {
     Acuity.SIX_5: -0.08,
@@ -54,7 +54,7 @@ class Vision:
     poorer: Eye | None = None
     leading: Eye | None = None
     only: Eye | None = None
-    statements: tuple[Statement, ...] = ()
+    statements: tuple[Finding, ...] = ()
 
 
 def find(examination: Examination) -> Vision:
@@ -69,7 +69,7 @@ def find(examination: Examination) -> Vision:
         return Vision()
     is_only = exceeds(sees[poorer], BLIND_BEYOND) and not exceeds(sees[better], BLIND_BEYOND)
     chart = {Eye.RIGHT: right, Eye.LEFT: left}
-    statement = Statement(
+    statement = Finding(
         code="only_seeing_eye" if is_only else "poorer_eye",
         text=(
             f"The {better} eye is the only seeing eye: {chart[better]}; the {poorer} eye has {chart[poorer]}."
@@ -78,6 +78,8 @@ def find(examination: Examination) -> Vision:
         ),
         provenance=WHO if is_only else LINES,
         facts={"poorer_eye": poorer.value, "acuity_poorer": chart[poorer].value, "acuity_better": chart[better].value},
+        strength=Strength.CLEAR,
+        settle="",
     )
     return Vision(
         poorer=poorer,

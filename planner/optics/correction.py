@@ -49,7 +49,20 @@ def correct(raw_pd: float, technique: Technique) -> Corrected:
         each_pd = [_through((label_pd,), technique, steps) for label_pd in labels_pd]
     each_pd = [_at_near(value_pd, technique, steps) for value_pd in each_pd]
     value_pd = _both_eyes(each_pd, steps)
-    value_pd = _without_spectacles(value_pd, technique, steps)
+    value_pd = _without_spectacles(value_pd, technique.spectacles_d, steps)
+    return _corrected(raw_pd, value_pd, steps, _notices(technique))
+
+
+def behind_spectacles(raw_pd: float, lens_d: float) -> Corrected:
+    """The corrected value of a reading whose prisms were as labelled, through lenses of ``lens_d`` dioptres.
+
+    Refused with ``beyond_measurable`` where the result exceeds 150 Δ.
+    """
+    steps: list[Statement] = []
+    return _corrected(raw_pd, _without_spectacles(abs(raw_pd), lens_d, steps), steps, ())
+
+
+def _corrected(raw_pd: float, value_pd: float, steps: list[Statement], notices: tuple[Notice, ...]) -> Corrected:
     if value_pd > LARGEST_PD:
         raise Refused(
             Fault(
@@ -61,7 +74,7 @@ def correct(raw_pd: float, technique: Technique) -> Corrected:
             )
         )
     corrected_pd = steady(copysign(value_pd, raw_pd), 1) if steps else raw_pd
-    return Corrected(raw_pd=raw_pd, corrected_pd=corrected_pd, steps=tuple(steps), notices=_notices(technique))
+    return Corrected(raw_pd=raw_pd, corrected_pd=corrected_pd, steps=tuple(steps), notices=notices)
 
 
 def _through(labels_pd: tuple[float, ...], technique: Technique, steps: list[Statement]) -> float:
@@ -127,8 +140,7 @@ def _both_eyes(each_pd: list[float], steps: list[Statement]) -> float:
     return together
 
 
-def _without_spectacles(value_pd: float, technique: Technique, steps: list[Statement]) -> float:
-    lens_d = technique.spectacles_d
+def _without_spectacles(value_pd: float, lens_d: float | None, steps: list[Statement]) -> float:
     if not lens_d:
         return value_pd
     behind = true_pd(value_pd, lens_d)

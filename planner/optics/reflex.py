@@ -99,19 +99,24 @@ def krimsky(prism_pd: float, at: Range = Range.NEAR) -> ReflexEstimate:
 
 def _estimate(method: Method, value_pd: float, at: Range, step: Statement) -> ReflexEstimate:
     limits = limits_of(value_pd, at, method=method)
-    caution = Statement(
-        code="reflex_is_rough",
-        text=(
-            f"An estimate by {method.words} is rough (+-{limits.half_width_pd:g} Δ) and holds the angle between the "
-            "optical and the visual axis too: do not plan from it where prism and cover is possible."
-        ),
-        provenance=REFLEX_ERRORS,
-        facts={"half_width_pd": limits.half_width_pd},
-    )
     return ReflexEstimate(
         method=method,
         value_pd=value_pd,
         low_pd=steady(value_pd - limits.half_width_pd, 1),
         high_pd=steady(value_pd + limits.half_width_pd, 1),
-        steps=(step, caution),
+        steps=(step, roughness(method, value_pd, at)),
+    )
+
+
+def roughness(method: Method, value_pd: float, at: Range) -> Statement:
+    """The warning that goes with every estimate by ``method``."""
+    half_width_pd = limits_of(value_pd, at, method=method).half_width_pd
+    return Statement(
+        code="reflex_is_rough",
+        text=(
+            f"An estimate by {method.words} is rough (+-{half_width_pd:g} Δ) and holds the angle between the "
+            "optical and the visual axis too: do not plan from it where prism and cover is possible."
+        ),
+        provenance=REFLEX_ERRORS,
+        facts={"half_width_pd": half_width_pd},
     )

@@ -9,14 +9,19 @@ from planner.options import both_eyes, changes, four_muscles, one_eye, one_muscl
 from planner.options.order import in_order
 from planner.options.reasons import reasons
 from planner.situation import Situation
+from planner.thresholds import same
 from planner.values.option import Option
 
 FAMILIES = (both_eyes, one_eye, one_muscle, three_muscles, four_muscles)
 
 
 def offer(situation: Situation) -> tuple[Option, ...]:
-    """The options, best first, with the surgeon's changes; :class:`planner.errors.Refused` where one fits no option."""
-    drafts = [_drafted(situation, recipe) for family in FAMILIES for recipe in family.recipes(situation)]
+    """The options, best first, with the surgeon's changes; :class:`planner.errors.Refused` where one fits no option.
+
+    None where there is no horizontal deviation.
+    """
+    families = () if same(situation.target.horizontal_pd, 0) else FAMILIES
+    drafts = [_drafted(situation, recipe) for family in families for recipe in family.recipes(situation)]
     changes.check(situation.case.changes, drafts)
     return in_order([_option(situation, each) for each in drafts])
 

@@ -7,6 +7,7 @@ muscle has them in its code (``above_usual_maximum-both-mr``). Every limit stand
 figures as in the clinical reference.
 
 ``table_reach``      what the table answers and what it does not
+``measurement``      the reading that the plan stands on
 ``table_source``     a table that nobody has checked
 ``maxima``           the most that is done to a muscle
 ``minima``           the least that is worth doing

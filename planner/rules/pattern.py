@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from planner.dosing.draft import Draft
 from planner.figures import pd
-from planner.findings.pattern import THRESHOLDS, Shape
+from planner.findings.pattern import THRESHOLDS
 from planner.situation import Situation
 from planner.values.statement import Level, Notice
 
@@ -14,12 +14,11 @@ from planner.values.statement import Level, Notice
 def notices(situation: Situation, _draft: Draft) -> Iterator[Notice]:
     """A caution where the pattern is significant."""
     pattern = situation.findings.pattern
-    if pattern.shape in (Shape.A, Shape.V) and pattern.down_minus_up_pd is not None:
-        difference_pd = pattern.down_minus_up_pd
+    if pattern.shape.is_pattern:
         yield Notice(
             code="pattern_not_answered",
-            text=f"The {pattern.shape} pattern of {pd(difference_pd)} is not answered by this operation.",
+            text=f"The {pattern.shape} pattern of {pd(pattern.size_pd)} is not answered by this operation.",
             provenance=THRESHOLDS,
-            facts={"shape": pattern.shape.value, "down_minus_up_pd": difference_pd},
+            facts={"shape": pattern.shape.value, "size_pd": pattern.size_pd},
             level=Level.CAUTION,
         )

@@ -7,6 +7,7 @@ from planner.rules import (
     comitance,
     correction,
     maxima,
+    measurement,
     minima,
     near,
     operated_muscle,
@@ -23,6 +24,7 @@ from planner.situation import Situation
 from planner.values.statement import Level, Notice
 
 RULES = (
+    measurement,
     seeing_eye,
     recti,
     maxima,

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.records.examination import Reading
+from planner.precision.agreement import Agreement
+from planner.records.case import Aim
+from planner.records.examination import Correction, Gaze, Range, Reading
+from planner.records.technique import Condition
 from planner.values.option import Option
-from planner.values.statement import Notice, Statement
+from planner.values.statement import Finding, Notice, Statement
 from planner.values.table_stamp import TableStamp
 
 

@@ -5,12 +5,13 @@ import pytest
 from planner.anatomy import Eye
 from planner.findings import find, target
 from planner.findings.pattern import Shape
+from planner.measurement import measure
 from tests.planner.patients import case, codes, reading
 
 
 def found(horizontal_pd, *others, **rest):
-    examination = case(horizontal_pd, *others, **rest).examination
-    return find(examination, target(examination))
+    measurements = measure(case(horizontal_pd, *others, **rest).examination)
+    return find(measurements, target(measurements))
 
 
 def texts(findings):

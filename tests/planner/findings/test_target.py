@@ -4,12 +4,14 @@ import pytest
 
 from planner.errors import Refused
 from planner.findings import target
+from planner.measurement import measure
 from planner.records.examination import Examination
+from planner.values.statement import Level
 from tests.planner.patients import reading
 
 
-def examined(*readings):
-    return Examination(examined_on="2026-11-02", readings=readings)
+def examined(*readings, **rest):
+    return measure(Examination(examined_on="2026-11-02", readings=readings, **rest))
 
 
 def refused(*readings):
@@ -49,5 +51,12 @@ def test_eyes_that_are_straight_with_correction_are_not_operated_for_the_rest():
     assert fault.field == "examination.readings"
 
 
-def test_a_vertical_figure_alone_offers_no_horizontal_operation():
-    assert refused(reading(None, 8)).code == "no_horizontal_deviation"
+def test_a_vertical_figure_alone_is_a_target_without_a_horizontal_part():
+    answered = target(examined(reading(None, 8)))
+
+    assert (answered.horizontal_pd, answered.vertical_pd) == (0, 8)
+    assert [(notice.level, notice.code) for notice in answered.notices] == [(Level.CAUTION, "horizontal_not_measured")]
+
+
+def test_a_vertical_figure_of_zero_alone_is_nothing_to_answer():
+    assert refused(reading(None, 0)).code == "no_horizontal_deviation"
