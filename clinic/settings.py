@@ -12,6 +12,7 @@ that it is set; commands and tests take ``loopback``, which answers to no name b
     CLINIC_STATE         folder of the SQLite database and the demo's secret; default .clinic
     DATABASE_URL         postgresql://... or sqlite:///...; default SQLite in CLINIC_STATE
     CLINIC_LOG_LEVEL     DEBUG, INFO, WARNING, ERROR
+    CLINIC_REVOKED_DAYS  for how many days after its revocation a device may still send what it holds
     CLINIC_THEATRE_DAYS  for how many days after its arrival a signed plan is given to theatre devices
 """
 
@@ -142,6 +143,7 @@ WHITENOISE_ALLOW_ALL_ORIGINS = False
 
 MINIMUM_CLIENT = 1
 """The oldest app protocol that is still answered; the session tells it to the app."""
+REVOKED_DAYS = environment.whole("CLINIC_REVOKED_DAYS", default=30, low=0, high=366)
 THEATRE_DAYS = environment.whole("CLINIC_THEATRE_DAYS", default=14, low=1, high=366)
 
 REST_FRAMEWORK = {

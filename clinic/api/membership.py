@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+from typing import Final
 from uuid import UUID
 
 from django.utils import timezone
 from rest_framework.exceptions import NotAuthenticated
 from rest_framework.request import Request
 
-from clinic.api.refusals import ClinicUnknown, DeviceUnknown, Refusal
+from clinic.api.refusals import ClinicUnknown, DeviceClosed, DeviceRevoked, DeviceUnknown, Refusal
 from clinic.devices.models import Device
-from clinic.devices.register import held, seen
+from clinic.devices.register import held, is_closed, seen
 from clinic.errors.shape import Error
 from clinic.people.models import Membership, User
 from clinic.people.role import Role
+
+SESSION_DEVICE: Final = "device"
+"""Where the session keeps the id of the device that it was opened on."""
 
 
 def person(request: Request) -> User:
@@ -32,7 +36,7 @@ def role_in(clinic: UUID, request: Request) -> Role:
 
 
 def device_of(request: Request, told: object) -> Device:
-    """The person's device that the request names; the visit is noted."""
+    """The person's device that the request names, which must be the session's own; the visit is noted."""
     try:
         device_id = UUID(told) if isinstance(told, str) else None
     except ValueError:
@@ -40,8 +44,31 @@ def device_of(request: Request, told: object) -> Device:
     if device_id is None:
         text = "The request must name the device."
         raise Refusal(400, Error(code="device_missing", text=text, field="device", allowed="the device's UUID"))
-    device = held(person(request), device_id)
+    if str(device_id) != request.session.get(SESSION_DEVICE):
+        raise DeviceUnknown
+    return _session_device(request)
+
+
+def trusted_device(request: Request) -> Device:
+    """The device that the session was opened on, unless it was revoked: for calls that hand something out."""
+    device = _session_device(request)
+    require_trusted(device)
+    return device
+
+
+def require_trusted(device: Device) -> None:
+    """DeviceRevoked if it was."""
+    if device.revoked_at:
+        raise DeviceRevoked
+
+
+def _session_device(request: Request) -> Device:
+    user, told = person(request), request.session.get(SESSION_DEVICE)
+    device = held(user, UUID(told)) if told else None
     if device is None:
         raise DeviceUnknown
-    seen(device, now=timezone.now())
+    now = timezone.now()
+    if is_closed(device, now=now):
+        raise DeviceClosed
+    seen(device, now=now)
     return device

@@ -37,6 +37,14 @@ class DeviceRevoked(Refusal):
         super().__init__(403, Error(code="device_revoked", text="This device was revoked.", field="device"))
 
 
+class DeviceClosed(Refusal):
+    """The revoked device has sent its last, or had its time: it wipes what is left."""
+
+    def __init__(self) -> None:
+        text = "This device was revoked, and nothing more is taken from it."
+        super().__init__(403, Error(code="device_closed", text=text, field="device"))
+
+
 class Unavailable(Refusal):
     """The database does not answer."""
 

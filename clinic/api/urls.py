@@ -3,6 +3,7 @@
 from django.urls import path
 
 from clinic.api.cards.views import CardView
+from clinic.api.devices.views import DevicesView, DeviceView
 from clinic.api.propose.views import ProposeView
 from clinic.api.pull.views import PullView
 from clinic.api.push.views import PushView
@@ -14,6 +15,8 @@ urlpatterns = [
     path("clinics/<uuid:clinic>/push", PushView.as_view()),
     path("clinics/<uuid:clinic>/pull", PullView.as_view()),
     path("clinics/<uuid:clinic>/cards/<uuid:signature>.pdf", CardView.as_view()),
+    path("devices", DevicesView.as_view()),
+    path("devices/<uuid:device>", DeviceView.as_view()),
     path("propose", ProposeView.as_view()),
     path("schema", SchemaView.as_view()),
 ]

@@ -13,6 +13,8 @@ class Device(models.Model):
 
     ``device_id`` is a UUID that the device made for itself. A tablet that several people sign in from has a row for
     each of them, so nobody can take over, rename or revoke another person's device by signing in with its id.
+    A revoked one may still send what it holds, until it has said that this was its last
+    (``closed_at``) or its days are over.
     """
 
     device_id = models.UUIDField()
@@ -21,6 +23,7 @@ class Device(models.Model):
     registered_at = models.DateTimeField()
     last_seen_at = models.DateTimeField()
     revoked_at = models.DateTimeField(null=True, blank=True)
+    closed_at = models.DateTimeField(null=True, blank=True)
 
     class Meta:
         constraints: ClassVar = [

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from uuid import UUID
 
+from django.conf import settings
 from django.db.models import Q
 
 from clinic.devices.models import Device
@@ -28,6 +29,29 @@ def register(user: User, device_id: UUID, name: str, *, now: datetime) -> Device
 def held(user: User, device_id: UUID) -> Device | None:
     """The device, when this person signed in from it before."""
     return Device.objects.filter(user=user, device_id=device_id).first()
+
+
+def of(user: User) -> list[Device]:
+    """All devices of a person, the one seen last first."""
+    return list(Device.objects.filter(user=user).order_by("-last_seen_at", "pk"))
+
+
+def revoke(device: Device, *, now: datetime) -> None:
+    """From now on the device gets nothing more; a second time changes nothing."""
+    Device.objects.filter(pk=device.pk, revoked_at=None).update(revoked_at=now)
+    device.refresh_from_db(fields=["revoked_at"])
+
+
+def close(device: Device, *, now: datetime) -> None:
+    """The revoked device has sent its last."""
+    Device.objects.filter(pk=device.pk, closed_at=None).exclude(revoked_at=None).update(closed_at=now)
+
+
+def is_closed(device: Device, *, now: datetime) -> bool:
+    """Whether a revoked device has sent its last, or its days for sending are over."""
+    if device.revoked_at is None:
+        return False
+    return device.closed_at is not None or now - device.revoked_at > timedelta(days=settings.REVOKED_DAYS)
 
 
 def seen(device: Device, *, now: datetime) -> None:

@@ -15,7 +15,7 @@ user about a wrong clock.
 Push
 ====
 ``POST /api/v1/clinics/{clinic}/push`` with ``{"device": ID, "records": [...]}``, at most ``MOST_RECORDS``. The answer
-is 200 with one result per record, in the order sent::
+is 200, ``{"server_time", "wipe", "results": [...]}``, with one result per record, in the order sent::
 
     {"id", "status", "position", "received_at", "code", "text", "field", "retryable"}
 
@@ -42,9 +42,9 @@ Codes of a rejection
 
 Pull
 ====
-``GET /api/v1/clinics/{clinic}/pull?after=CURSOR&limit=N&device=ID`` answers
-``{"server_time", "records": [...], "cursor", "more", "reset"}``: records after the cursor in feed order, and the cursor
-to ask with next. Without ``after`` it begins at the beginning. The device stores records and cursor in one transaction.
+``GET /api/v1/clinics/{clinic}/pull?after=CURSOR&limit=N&device=ID`` answers ``{"server_time", "records": [...],
+"removed": [ids], "cursor", "more", "reset"}``: records after the cursor in feed order, and the cursor to ask with next.
+Without ``after`` it begins at the beginning. The device stores records, removals and cursor in one transaction.
 ``more`` says that the next page has something already.
 
 ``reset: true`` says that the cursor means nothing here any more: it belongs to another feed (the server was restored
@@ -58,10 +58,27 @@ Scope
 Surgeons, clinic staff and coordinators pull the whole feed. Theatre staff pull what cards are made of, of patients with
 a plan signed in the last days: :mod:`clinic.sync.scope`.
 
+``removed`` in a pull's answer lists ids that have left the device's scope since its cursor: theatre's days have gone
+by. The device removes them in the transaction that stores the records and the cursor; an id that it never had, or that
+it has not sent yet, it passes over. A lost answer is repaired by asking again with the same cursor. A record that comes
+into scope once more is among the records once more. For those who pull the whole feed ``removed`` is empty.
+
 Devices
 =======
-``device`` names a device that the person signed in from. A revoked device is refused by pull (403 ``device_revoked``)
-and may still push what it holds.
+``device`` names the device that the session was opened on; any other one is ``device_unknown``. People list and revoke
+their own with ``GET /api/v1/devices`` and ``DELETE /api/v1/devices/{device}``; administrators can revoke any.
+
+A device that was revoked
+
+1. is handed nothing more: pull, cards and the list of devices answer 403 ``device_revoked``;
+2. may sign in and push what it may push anyway, for ``CLINIC_REVOKED_DAYS`` days. Every push's answer carries
+   ``wipe: true``: send all that waits, say that it was the last, then wipe;
+3. says so with ``"last": true`` in a push, the records of which are taken first. Unless one of them was rejected as
+   retryable, the device is closed with this answer, and it wipes when it has the answer;
+4. is refused once closed, or once its days are over: 403 ``device_closed`` to every call that names it, signing in
+   included. A device wipes at this answer too: it has said its last (and that answer was lost), or is out of time.
+
+``last`` of a device that was not revoked means nothing. An expired session (401) never wipes.
 """
 
 from typing import Final

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import json
 from collections.abc import Sequence
-from dataclasses import dataclass
-from datetime import datetime
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime
 from uuid import UUID
 
 from clinic.ledger.models import FeedCounter, Record
@@ -30,6 +30,7 @@ class Page:
     cursor: str
     more: bool
     reset: bool = False
+    removed: tuple[UUID, ...] = ()
 
 
 RESET = Page(records=(), cursor="", more=True, reset=True)
@@ -46,11 +47,12 @@ def pull(clinic: UUID, role: Role, *, after: str, limit: int, now: datetime) -> 
         return RESET
     if cursor.position > counter.position:  # a history that this ledger does not have
         return RESET
-    page = _of_everything if everything else _of_theatre
-    return page(clinic, cursor, counter.position, limit, now)
+    if everything:
+        return _of_everything(clinic, cursor, counter.position, limit)
+    return _of_theatre(clinic, cursor, counter.position, limit, now)
 
 
-def _of_everything(clinic: UUID, cursor: Cursor, up_to: int, limit: int, _now: datetime) -> Page:
+def _of_everything(clinic: UUID, cursor: Cursor, up_to: int, limit: int) -> Page:
     records = tuple(
         Record.objects.filter(clinic=clinic, position__gt=cursor.position, position__lte=up_to)
         .prefetch_related("supersessions")
@@ -61,8 +63,13 @@ def _of_everything(clinic: UUID, cursor: Cursor, up_to: int, limit: int, _now: d
 
 
 def _of_theatre(clinic: UUID, cursor: Cursor, up_to: int, limit: int, now: datetime) -> Page:
+    """A page, and what has left the scope since the cursor's moment. The moment goes on only when something did."""
+    since = datetime.fromtimestamp(cursor.moment, UTC)
+    removed = scope.left(clinic, up_to=up_to, since=since, now=now) if cursor.moment else frozenset()
+    if removed or not cursor.moment:
+        cursor = replace(cursor, moment=int(now.timestamp()))
     if cursor.position == up_to:
-        return Page(records=(), cursor=str(cursor), more=False)
+        return Page(records=(), cursor=str(cursor), more=False, removed=tuple(sorted(removed)))
     places = scope.places(clinic, up_to=up_to, now=now)
     ahead = sorted((place, record) for record, place in places.items() if place > cursor.position)
     wanted = ahead[:limit]
@@ -71,11 +78,16 @@ def _of_theatre(clinic: UUID, cursor: Cursor, up_to: int, limit: int, now: datet
     wanted += [item for item in ahead[limit:] if item[0] == reached]
     records = Record.objects.prefetch_related("supersessions").in_bulk([record for _, record in wanted])
     ordered = sorted(records.values(), key=lambda record: (places[record.pk], record.position))
-    return Page(records=tuple(ordered), cursor=_at(cursor, reached), more=reached < up_to)
+    return Page(
+        records=tuple(ordered),
+        cursor=_at(cursor, reached),
+        more=reached < up_to,
+        removed=tuple(sorted(removed)),
+    )
 
 
 def _at(cursor: Cursor, position: int) -> str:
-    return str(Cursor(feed=cursor.feed, scope=cursor.scope, position=position))
+    return str(replace(cursor, position=position))
 
 
 def written(records: Sequence[Record]) -> str:

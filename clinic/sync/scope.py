@@ -11,11 +11,12 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from uuid import UUID
 
 from django.conf import settings
+from django.db.models import QuerySet
 
 from clinic.ledger.models import Record
 from clinic.people.role import Role
@@ -45,8 +46,34 @@ def name() -> str:
 
 def places(clinic: UUID, *, up_to: int, now: datetime) -> dict[UUID, int]:
     """The place of every record that theatre may have, of the clinic's records up to a position."""
-    since = now - timedelta(days=settings.THEATRE_DAYS)
-    signed = Record.objects.filter(clinic=clinic, kind="signature", received_at__gte=since, position__lte=up_to)
+    since = _window(now)
+    by_patient = _rows(clinic, _signed(clinic, up_to).filter(received_at__gte=since), up_to=up_to, since=since)
+    return {row: place for rows in by_patient for row, place in opened(rows).items()}
+
+
+def left(clinic: UUID, *, up_to: int, since: datetime, now: datetime) -> frozenset[UUID]:
+    """The records that theatre could have at ``since`` or later and may have no longer ``now``.
+
+    Only a signature's leaving the window closes a patient, so only those patients are looked at whose signature did.
+    """
+    ended = _signed(clinic, up_to).filter(received_at__gte=_window(since), received_at__lt=_window(now))
+    found: set[UUID] = set()
+    for rows in _rows(clinic, ended, up_to=up_to, since=_window(now)):
+        was_open = [replace(row, in_window=True) for row in rows]
+        found |= card_records(was_open) - card_records(rows)
+    return frozenset(found)
+
+
+def _window(now: datetime) -> datetime:
+    return now - timedelta(days=settings.THEATRE_DAYS)
+
+
+def _signed(clinic: UUID, up_to: int) -> QuerySet[Record]:
+    return Record.objects.filter(clinic=clinic, kind="signature", position__lte=up_to)
+
+
+def _rows(clinic: UUID, signed: QuerySet[Record], *, up_to: int, since: datetime) -> Iterable[list[Row]]:
+    """What there is about the patient of each of the signatures, patient by patient, in feed order."""
     patients = set(signed.values_list("patient", flat=True))
     records = (
         Record.objects.filter(clinic=clinic, patient__in=patients, kind__in=CARD_KINDS, position__lte=up_to)
@@ -66,7 +93,7 @@ def places(clinic: UUID, *, up_to: int, now: datetime) -> dict[UUID, int]:
                 in_window=record.received_at >= since,
             )
         )
-    return {row: place for rows in by_patient.values() for row, place in opened(rows).items()}
+    return by_patient.values()
 
 
 def opened(rows: Sequence[Row]) -> dict[UUID, int]:

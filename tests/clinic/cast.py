@@ -9,6 +9,7 @@ from typing import Any
 from django.http import HttpResponse
 from django.test import Client
 
+from clinic.api.membership import SESSION_DEVICE
 from clinic.people.models import Clinic, User
 from clinic.people.role import Role
 from tests.clinic.factories import ClinicFactory, DeviceFactory, MembershipFactory, UserFactory
@@ -87,6 +88,16 @@ class Cast:
         return self.surgeon.clinic
 
 
+def sign_in(user: User, device: str) -> Client:
+    """A browser in which the person is signed in on the device."""
+    client = Client()
+    client.force_login(user)
+    session = client.session
+    session[SESSION_DEVICE] = device
+    session.save()
+    return client
+
+
 def assemble() -> Cast:
     """The cast, in the database."""
     home, elsewhere = ClinicFactory(name="Harbour Eye Clinic"), ClinicFactory(name="Hill Eye Clinic")
@@ -104,6 +115,4 @@ def _person(clinic: Clinic, role: Role, **account: str) -> Person:
     user = UserFactory(**account)
     MembershipFactory(user=user, clinic=clinic, role=role)
     device = DeviceFactory(user=user)
-    client = Client()
-    client.force_login(user)
-    return Person(clinic, client, str(device.device_id), user)
+    return Person(clinic, sign_in(user, str(device.device_id)), str(device.device_id), user)

@@ -15,7 +15,7 @@ from rest_framework.renderers import JSONRenderer
 from rest_framework.request import Request
 from rest_framework.views import APIView
 
-from clinic.api.membership import role_in
+from clinic.api.membership import role_in, trusted_device
 from clinic.api.refusals import Refusal
 from clinic.errors.shape import Error, from_fault
 from clinic.ledger.heads import only_heads
@@ -57,6 +57,7 @@ class CardView(APIView):
     def get(self, request: Request, clinic: UUID, signature: UUID) -> HttpResponse:
         """The PDF; 409 when the plan or the signature is no longer current."""
         role = role_in(clinic, request)
+        trusted_device(request)
         signed = Record.objects.filter(clinic=clinic, pk=signature, kind="signature").select_related("about").first()
         if signed is None or signed.about is None or not _may_see(role, signed):
             raise Refusal(404, Error(code="card_unknown", text="There is no such card.", field="signature"))

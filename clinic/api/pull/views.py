@@ -14,8 +14,8 @@ from drf_spectacular.utils import OpenApiParameter, extend_schema
 from rest_framework.request import Request
 from rest_framework.views import APIView
 
-from clinic.api.membership import device_of, role_in
-from clinic.api.refusals import DeviceRevoked, Refusal
+from clinic.api.membership import device_of, require_trusted, role_in
+from clinic.api.refusals import Refusal
 from clinic.errors.shape import Error
 from clinic.sync.protocol import MOST_PULLED, USUALLY_PULLED
 from clinic.sync.pull import pull, written
@@ -23,10 +23,15 @@ from clinic.sync.pull import pull, written
 ANSWER: dict[str, Any] = {
     "type": "object",
     "additionalProperties": False,
-    "required": ["server_time", "records", "cursor", "more", "reset"],
+    "required": ["server_time", "records", "removed", "cursor", "more", "reset"],
     "properties": {
         "server_time": {"type": "string", "format": "date-time"},
         "records": {"type": "array", "items": {"$ref": "#/components/schemas/StoredRecord"}},
+        "removed": {
+            "type": "array",
+            "items": {"type": "string", "format": "uuid"},
+            "description": "Ids of records that the device may no longer hold; it may never have had some of them.",
+        },
         "cursor": {"type": "string", "description": "To ask with next; empty with reset."},
         "more": {"type": "boolean"},
         "reset": {"type": "boolean", "description": "The cursor means nothing here: begin again, keep the outbox."},
@@ -55,12 +60,12 @@ class PullView(APIView):
     def get(self, request: Request, clinic: UUID) -> HttpResponse:
         """A page of the feed. Bodies are copied from the ledger as text, not parsed and written again."""
         role = role_in(clinic, request)
-        if device_of(request, request.query_params.get("device")).revoked_at:
-            raise DeviceRevoked
+        require_trusted(device_of(request, request.query_params.get("device")))
         limit = _limit(request.query_params.get("limit", str(USUALLY_PULLED)))
         now = timezone.now()
         page = pull(clinic, role, after=request.query_params.get("after", ""), limit=limit, now=now)
         facts = {"server_time": now.isoformat(), "cursor": page.cursor, "more": page.more, "reset": page.reset}
+        facts["removed"] = list(map(str, page.removed))
         text = f'{json.dumps(facts)[:-1]}, "records": {written(page.records)}}}'
         return HttpResponse(text, content_type="application/json")
 

@@ -17,6 +17,11 @@ REQUEST: dict[str, Any] = {
     "properties": {
         "device": {"type": "string", "format": "uuid"},
         "records": {"type": "array", "maxItems": MOST_RECORDS, "items": {"$ref": "#/components/schemas/Record"}},
+        "last": {
+            "type": "boolean",
+            "default": False,
+            "description": "After this the device holds nothing that was not sent: the farewell of a revoked device.",
+        },
     },
 }
 
@@ -39,9 +44,10 @@ RESULT: dict[str, Any] = {
 ANSWER: dict[str, Any] = {
     "type": "object",
     "additionalProperties": False,
-    "required": ["server_time", "results"],
+    "required": ["server_time", "wipe", "results"],
     "properties": {
         "server_time": {"type": "string", "format": "date-time"},
+        "wipe": {"type": "boolean", "description": "The device was revoked: send what waits, say last, then wipe."},
         "results": {"type": "array", "items": RESULT},
     },
 }

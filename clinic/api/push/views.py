@@ -15,6 +15,7 @@ from clinic.api.body import given
 from clinic.api.membership import device_of, person, role_in
 from clinic.api.push.schema import ANSWER, REQUEST
 from clinic.api.refusals import Refusal
+from clinic.devices.register import close
 from clinic.errors.shape import Error
 from clinic.sync.protocol import MOST_RECORDS
 from clinic.sync.push import push
@@ -34,7 +35,8 @@ class PushView(APIView):
         """One result per record."""
         role = role_in(clinic, request)
         body = given(request)
-        device_of(request, body.get("device"))
+        device = device_of(request, body.get("device"))
+        last = _last(body)
         user = person(request)
         sender = Sender(
             username=user.username,
@@ -44,7 +46,18 @@ class PushView(APIView):
         )
         now = timezone.now()
         results = push(clinic, sender, _records(body), now=now)
-        return Response({"server_time": now.isoformat(), "results": list(map(asdict, results))})
+        if last and not any(result.retryable for result in results):
+            close(device, now=now)
+        wipe = device.revoked_at is not None
+        return Response({"server_time": now.isoformat(), "wipe": wipe, "results": list(map(asdict, results))})
+
+
+def _last(body: dict[str, object]) -> bool:
+    last = body.get("last", False)
+    if not isinstance(last, bool):
+        error = Error(code="bad_type", text="This is not yes or no.", field="last", allowed="true or false")
+        raise Refusal(400, error)
+    return last
 
 
 def _records(body: dict[str, object]) -> list[object]:

@@ -13,10 +13,11 @@ from rest_framework.request import Request
 from rest_framework.response import Response
 from rest_framework.views import APIView
 
-from clinic.api.refusals import Refusal
+from clinic.api.membership import SESSION_DEVICE
+from clinic.api.refusals import DeviceClosed, Refusal
 from clinic.api.session.serializers import SessionSerializer, SignInSerializer
 from clinic.api.session.throttle import TriesPerAccount, TriesPerAddress
-from clinic.devices.register import register
+from clinic.devices.register import is_closed, register
 from clinic.errors.shape import Error
 
 
@@ -42,9 +43,12 @@ class SessionView(APIView):
         )
         if user is None:
             raise Refusal(401, Error(code="sign_in_failed", text="The account name and the password do not fit."))
+        now = timezone.now()
         with transaction.atomic():
-            register(user, device["id"], device["name"], now=timezone.now())
+            if is_closed(register(user, device["id"], device["name"], now=now), now=now):
+                raise DeviceClosed
         login(request._request, user)  # noqa: SLF001 - Django's own request carries the session
+        request.session[SESSION_DEVICE] = str(device["id"])
         request.user = user
         return Response(_session(request))
 

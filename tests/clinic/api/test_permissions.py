@@ -6,13 +6,14 @@ import pytest
 from django.test import Client
 from django.urls import URLPattern, get_resolver
 
+from clinic.devices.models import Device
 from planner.codec import KINDS
 from tests.clinic.api.matrix import pulled, rows
 from tests.clinic.factories import MembershipFactory, UserFactory
 from tests.clinic.pen import EXAMINATION, TABLE
 
 CASE = {"schema": 1, "examination": EXAMINATION, "table": TABLE}
-REFUSED = {"not_authenticated", "clinic_unknown", "sign_in_failed"}
+REFUSED = {"not_authenticated", "clinic_unknown", "sign_in_failed", "device_unknown"}
 WRONG = {
     "username": "nobody",
     "password": "wrong",
@@ -48,8 +49,10 @@ def body(row, device):
             return {"device": device, "records": []}
 
 
-def ask(row, client, device, clinic, signature):
-    address = row.address.replace("<uuid:clinic>", str(clinic)).replace("<uuid:signature>", signature)
+def ask(row, client, device, places):
+    address = row.address
+    for name, value in places.items():
+        address = address.replace(f"<uuid:{name}>", str(value))
     if row.method == "post":
         return client.post(f"/{address}", body(row, device), content_type="application/json")
     query = {"device": device} if row.address.endswith("pull") else {}
@@ -58,21 +61,22 @@ def ask(row, client, device, clinic, signature):
 
 @pytest.mark.parametrize("row", rows(), ids=lambda row: row.name)
 def test_an_address_answers_those_it_should_and_refuses_the_rest(cast, administrator, signed, row):
-    home, elsewhere = cast.clinic.pk, cast.stranger.clinic.pk
     codes, answered = set(), {}
     for column in row.expected:
         other = column.startswith("other ")
         name = column.removeprefix("other ")
         person = cast.surgeon if name == "administrator" else getattr(cast, name)
         client = administrator if name == "administrator" else person.client
-        clinic = elsewhere if other else home
-        response = ask(row, client, person.device, clinic, signed[clinic])
+        whose = cast.stranger if other else person
+        places = {"clinic": whose.clinic.pk, "signature": signed[whose.clinic.pk], "device": whose.device}
+        response = ask(row, client, person.device, places)
         refused = response.status_code not in {200, 503}
         answered[column] = "open" if "open" in row.expected.values() and not refused else str(response.status_code)
         if refused:
             codes |= {error["code"] for error in response.json()["errors"]}
-        if row.method == "delete" and person.user:
+        if row.name == "delete api/v1/session" and person.user:
             client.force_login(person.user)
+        Device.objects.update(revoked_at=None)
 
     assert answered == row.expected
     assert codes <= REFUSED

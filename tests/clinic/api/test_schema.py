@@ -46,6 +46,8 @@ def test_the_description_names_every_call_of_the_contract(description):
         ("/api/v1/clinics/{clinic}/pull", "get"),
         ("/api/v1/clinics/{clinic}/cards/{signature}.pdf", "get"),
         ("/api/v1/propose", "post"),
+        ("/api/v1/devices", "get"),
+        ("/api/v1/devices/{device}", "delete"),
     }
 
 
@@ -65,6 +67,7 @@ def test_every_kind_of_record_is_described(description):
     [
         ("/health", "/health"),
         ("/api/v1/session", "/api/v1/session"),
+        ("/api/v1/devices", "/api/v1/devices"),
         ("/api/v1/clinics/{clinic}/pull", "/api/v1/clinics/{clinic}/pull?device={device}"),
     ],
 )

@@ -1,10 +1,12 @@
 """A theatre device gets the signed plans of these days, and nothing that no card needs."""
 
 from datetime import timedelta
+from types import SimpleNamespace
 
 import pytest
 from django.utils import timezone
 
+from clinic.api.push import views
 from clinic.people.role import Role
 from clinic.sync.pull import pull
 from tests.clinic.pen import uuid7
@@ -109,3 +111,49 @@ def test_theatre_writes_nothing_of_these_kinds(cast):
     bodies = [pen.patient(), pen.record("examination", uuid7(), {}), pen.record("plan", uuid7(), {})]
 
     assert {result["code"] for result in cast.theatre_nurse.results(*bodies)} == {"role_may_not"}
+
+
+def at(days, after="", *, role=Role.THEATRE, clinic):
+    return pull(clinic.pk, role, after=after, limit=50, now=timezone.now() + timedelta(days=days))
+
+
+def test_what_leaves_these_days_is_named_for_removal_once(cast):
+    patient, examination, plan, signature = cast.surgeon.pen.line()
+    cast.surgeon.accepted(patient, examination, plan, signature)
+    held = at(0, clinic=cast.clinic)
+    still = at(13, held.cursor, clinic=cast.clinic)
+    gone = at(15, still.cursor, clinic=cast.clinic)
+    after = at(16, gone.cursor, clinic=cast.clinic)
+
+    assert (held.removed, still.removed, still.cursor) == ((), (), held.cursor)
+    assert set(map(str, gone.removed)) == set(ids([patient, plan, signature]))
+    assert (after.removed, after.records, gone.reset) == ((), (), False)
+
+
+def test_a_lost_answer_names_the_removals_again(cast):
+    cast.surgeon.accepted(*cast.surgeon.pen.line())
+    held = at(0, clinic=cast.clinic)
+
+    assert at(15, held.cursor, clinic=cast.clinic).removed == at(15, held.cursor, clinic=cast.clinic).removed
+
+
+def test_a_patient_with_a_later_plan_of_these_days_is_not_removed(cast, monkeypatch):
+    patient, examination, plan, signature = cast.surgeon.pen.line()
+    monkeypatch.setattr(views, "timezone", SimpleNamespace(now=lambda: timezone.now() - timedelta(days=10)))
+    cast.surgeon.accepted(patient, examination, plan, signature)
+    monkeypatch.undo()
+    held = at(0, clinic=cast.clinic)
+    later = cast.surgeon.pen.plan(patient, examination, place=1)
+    cast.surgeon.accepted(later, cast.surgeon.pen.signature(later))
+    page = at(10, held.cursor, clinic=cast.clinic)
+
+    assert page.removed == ()
+    assert {later["id"], patient["id"]} <= {str(record.pk) for record in page.records}
+
+
+def test_only_theatre_is_told_to_remove(cast):
+    cast.surgeon.accepted(*cast.surgeon.pen.line())
+    held = at(0, role=Role.SURGEON, clinic=cast.clinic)
+
+    assert at(400, held.cursor, role=Role.SURGEON, clinic=cast.clinic).removed == ()
+    assert cast.surgeon.page()["removed"] == []

@@ -6,10 +6,9 @@ from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 from django.db import connection
-from django.test import Client
 
 from clinic.ledger.models import Record
-from tests.clinic.cast import Person
+from tests.clinic.cast import Person, sign_in
 
 
 def test_a_record_is_accepted_at_the_next_position(cast):
@@ -145,8 +144,7 @@ def test_two_tabs_that_push_the_same_outbox_at_once_enter_it_once(committed_cast
 
     def push(seed):
         try:
-            client = Client()
-            client.force_login(surgeon.user)
+            client = sign_in(surgeon.user, surgeon.device)
             mine = copy.copy(records)
             random.Random(seed).shuffle(mine)  # noqa: S311 - a seeded test
             tab = Person(surgeon.clinic, client, surgeon.device, surgeon.user)

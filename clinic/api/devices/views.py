@@ -1,0 +1,66 @@
+"""``GET /api/v1/devices`` and ``DELETE /api/v1/devices/{device}``."""
+
+from __future__ import annotations
+
+from typing import Any
+from uuid import UUID
+
+from django.utils import timezone
+from drf_spectacular.utils import extend_schema
+from rest_framework import serializers
+from rest_framework.request import Request
+from rest_framework.response import Response
+from rest_framework.views import APIView
+
+from clinic.api.membership import person, trusted_device
+from clinic.api.refusals import Refusal
+from clinic.devices import register
+from clinic.devices.models import Device
+from clinic.errors.shape import Error
+
+
+class OwnDeviceSerializer(serializers.Serializer[Any]):
+    """One of the person's devices."""
+
+    id = serializers.UUIDField(source="device_id")
+    name = serializers.CharField()
+    registered_at = serializers.DateTimeField()
+    last_seen_at = serializers.DateTimeField(help_text="To the minute.")
+    revoked_at = serializers.DateTimeField(allow_null=True)
+    closed_at = serializers.DateTimeField(allow_null=True, help_text="When a revoked one said that it had sent all.")
+    this = serializers.BooleanField(help_text="Whether it is the device that asks.")
+
+
+class OwnDevicesSerializer(serializers.Serializer[Any]):
+    """All of them."""
+
+    devices = OwnDeviceSerializer(many=True)
+
+
+class DevicesView(APIView):
+    """The devices of whoever asks."""
+
+    @extend_schema(operation_id="devices", responses=OwnDevicesSerializer)
+    def get(self, request: Request) -> Response:
+        """The devices that the person ever signed in from, the one seen last first."""
+        return Response(_devices(request, trusted_device(request)))
+
+
+class DeviceView(APIView):
+    """One of them."""
+
+    @extend_schema(operation_id="revoke_device", request=None, responses=OwnDevicesSerializer)
+    def delete(self, request: Request, device: UUID) -> Response:
+        """Revoke it; the one that asks may revoke itself."""
+        asking = trusted_device(request)
+        found = register.held(person(request), device)
+        if found is None:
+            raise Refusal(404, Error(code="device_unknown", text="You have no such device.", field="device"))
+        register.revoke(found, now=timezone.now())
+        return Response(_devices(request, asking))
+
+
+def _devices(request: Request, asking: Device) -> dict[str, object]:
+    devices = register.of(person(request))
+    rows = [{**vars(device), "this": device.pk == asking.pk} for device in devices]
+    return dict(OwnDevicesSerializer({"devices": rows}).data)
