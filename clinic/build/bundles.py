@@ -87,7 +87,7 @@ def _library_keeps(name: str) -> bool:
 
 
 def _planner(folder: Path) -> Bundle:
-    sources = {f"planner/{name}": content for name, content in _tree(folder)}
+    sources = {f"planner/{name}": content for name, content in _tree(folder)} | dict(_tree(HERE / "on_phone"))
     return Bundle(name="planner", archive=ARCHIVES["planner"], files={}, sources=sources)
 
 

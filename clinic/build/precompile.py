@@ -5,10 +5,14 @@ Docstrings and assertions are left out (optimisation level 2). The result is not
 
 from __future__ import annotations
 
+import importlib
 import marshal
+import sys
+import tempfile
 import zipfile
 from importlib.util import MAGIC_NUMBER, source_hash
 
+QUICK_START = "quick_start"
 HASHED_AND_UNCHECKED = (0b01).to_bytes(4, "little")
 
 
@@ -21,6 +25,20 @@ def precompile(source: str, compiled: str) -> None:
                 after.writestr(zipfile.ZipInfo(name + "c"), byte_code(name, content))
             else:
                 after.writestr(zipfile.ZipInfo(name), content)
+        if f"{QUICK_START}.py" in before.namelist():
+            after.writestr(zipfile.ZipInfo(f"{QUICK_START}.bin"), _recorded(before))
+
+
+def _recorded(archive: zipfile.ZipFile) -> bytes:
+    """What :mod:`quick_start` of the archive wants to find beside itself."""
+    with tempfile.TemporaryDirectory() as folder:
+        archive.extractall(folder)
+        sys.path.insert(0, folder)
+        try:
+            recorded: bytes = importlib.import_module(QUICK_START).record()
+        finally:
+            sys.path.remove(folder)
+    return recorded
 
 
 def byte_code(name: str, source: bytes) -> bytes:

@@ -1,4 +1,4 @@
-// Puts questions to the phone's engine, in Node, and writes down its answers.
+// Puts questions to the phone's engine, in Node, and writes down its answers, and how many sources it had to compile.
 // node answers.mjs SITE RELEASE.json QUESTIONS.json ANSWERS.json   (both lists of JSON texts)
 
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -19,12 +19,15 @@ const archive = (urls) => new Uint8Array(readFileSync(place(urls.find((url) => u
 
 const loader = place(engine.runtime.find((url) => url.endsWith('/pyodide.mjs')));
 const { loadPyodide } = await import(pathToFileURL(loader).href);
-const python = await startInterpreter({
-  loadPyodide,
+let python;
+const engineOnPhone = await startInterpreter({
+  loadPyodide: async (options) => (python = await loadPyodide(options)),
   folder: loader.slice(0, -'pyodide.mjs'.length),
   planner: Promise.resolve(archive(engine.planner)),
 });
-python.unpack(archive(engine.pdf));
+engineOnPhone.unpack(archive(engine.pdf));
 
 const questions = JSON.parse(readFileSync(questionsFile, 'utf8'));
-writeFileSync(answersFile, JSON.stringify(questions.map((question) => python.answer(question))));
+const answers = questions.map((question) => engineOnPhone.answer(question));
+const compiled = python.runPython('len(__import__("quick_start").missed)');
+writeFileSync(answersFile, JSON.stringify({ answers, compiled }));

@@ -27,6 +27,6 @@ export async function startInterpreter({ loadPyodide, folder, planner }) {
   const unpack = (/** @type {Uint8Array} */ packed) => python.unpackArchive(packed, 'zip', { extractDir: PACKAGES });
   unpack(archive);
   python.runPython(`import sys; sys.path.insert(0, ${JSON.stringify(PACKAGES)})`);
-  const desk = python.pyimport('planner.desk');
+  const desk = python.pyimport('quick_start').desk();
   return { answer: (request) => desk.answer(request), unpack };
 }
