@@ -9,8 +9,10 @@ from clinic.shell.files import is_unchanging
 FOREVER = "max-age=315360000, public, immutable"
 
 
-@pytest.fixture
-def client(built):
+@pytest.fixture(params=[True, False], ids=["looking at each request", "looking at the start"])
+def client(built, settings, request):
+    """The two ways to find files: the demo looks at each request, production once when it starts."""
+    settings.WHITENOISE_AUTOREFRESH = request.param
     return Client(headers={"Accept-Encoding": "br, gzip"})
 
 
