@@ -1,0 +1,55 @@
+"""Collects what must not happen behind the screens: errors and warnings of the console, faults, failed requests."""
+
+import re
+
+from playwright.sync_api import BrowserContext, ConsoleMessage, Page, Request, Response
+
+BAD_CONSOLE = ("error", "warning")
+FIRST_ERROR_STATUS = 400
+LEFT_BEHIND = "net::ERR_ABORTED"
+"""A page that is left or loaded again gives up its own requests."""
+NO_NETWORK = re.compile(
+    "ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_CONNECTION_CLOSED|ERR_EMPTY_RESPONSE"
+    "|ERR_NETWORK_CHANGED|ERR_SOCKET_NOT_CONNECTED"
+)
+
+
+class Watch:
+    """``troubles`` is what was seen and not expected, as lines to read."""
+
+    def __init__(self) -> None:
+        self._seen: list[str] = []
+        self._expected: list[re.Pattern[str]] = []
+
+    def attach(self, context: BrowserContext) -> None:
+        context.on("console", self._console)
+        context.on("requestfailed", self._failed)
+        context.on("response", self._response)
+        context.on("weberror", lambda error: self._note(f"fault: {error.error}"))
+        context.on("page", lambda page: page.on("crash", self._crashed))
+
+    def expect(self, pattern: str | re.Pattern[str]) -> None:
+        """From the journey itself such a line follows, so it is no trouble."""
+        self._expected.append(re.compile(pattern))
+
+    @property
+    def troubles(self) -> list[str]:
+        return [line for line in self._seen if not any(pattern.search(line) for pattern in self._expected)]
+
+    def _note(self, line: str) -> None:
+        self._seen.append(line)
+
+    def _console(self, message: ConsoleMessage) -> None:
+        if message.type in BAD_CONSOLE:
+            self._note(f"console {message.type}: {message.text} ({message.location['url']})")
+
+    def _failed(self, request: Request) -> None:
+        if request.failure != LEFT_BEHIND:
+            self._note(f"request failed: {request.method} {request.url}: {request.failure}")
+
+    def _response(self, response: Response) -> None:
+        if response.status >= FIRST_ERROR_STATUS:
+            self._note(f"status {response.status}: {response.request.method} {response.url}")
+
+    def _crashed(self, page: Page) -> None:
+        self._note(f"crash: {page.url}")

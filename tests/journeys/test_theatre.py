@@ -1,0 +1,41 @@
+"""The theatre's tablet: signed cards and nothing else."""
+
+import re
+
+from playwright.sync_api import expect
+
+from tests.journeys import steps
+from tests.journeys.people import DEMO, THEATRE
+from tests.journeys.screens.card import Card
+from tests.journeys.screens.case import Case
+
+
+def names_with_a_signature() -> set[str]:
+    """From the demo clinic's own file."""
+    signed = {record["patient"] for record in DEMO["records"] if record["kind"] == "signature"}
+    patients = [record for record in DEMO["records"] if record["kind"] == "patient"]
+    return {record["body"]["full_name"] for record in patients if record["patient"] in signed}
+
+
+def test_a_theatre_nurse_sees_the_signed_patients_alone_and_opens_a_card(tablet):
+    patients = steps.settle_in(tablet, THEATRE)
+    page = tablet.page
+    signed = names_with_a_signature()
+    assert len(signed) > 1
+
+    entries = page.get_by_role("main").get_by_role("listitem").get_by_role("link")
+    expect(entries).to_have_count(len(signed))
+    for name in signed:
+        expect(patients.entry(name)).to_be_visible()
+    expect(page.get_by_text("New patient")).to_have_count(0)
+
+    entries.first.click()
+    case = Case(page)
+    case.arrive()
+    expect(page.get_by_role("link", name=re.compile("Measure|Options|Sign"))).to_have_count(0)
+    case.open_card()
+    card = Card(page)
+    card.arrive()
+    expect(card.face).to_contain_text("EYE")
+    expect(card.banner).to_be_visible()
+    assert page.evaluate("() => document.documentElement.dataset.theme") == "dark", "the theatre is dim"

@@ -1,0 +1,30 @@
+"""The app open twice on one device is one app."""
+
+from playwright.sync_api import expect
+
+from tests.journeys import steps
+from tests.journeys.people import SURGEON
+from tests.journeys.screens.case import Case
+from tests.journeys.screens.doors import Unlock
+from tests.journeys.screens.patient_form import Details
+from tests.journeys.screens.patients import Patients
+
+IN_ONE = Details(full_name="Arvid Lunde", born=("1", "2", "2012"), hospital_number="OI-0503")
+IN_OTHER = Details(full_name="Berit Lunde", born=("3", "4", "2014"), hospital_number="OI-0504")
+
+
+def test_what_is_entered_in_one_tab_stands_in_the_other_and_is_sent_once(phone, server):
+    steps.settle_in(phone, SURGEON)
+    before = len(server.ledger())
+    other = phone.new_tab()
+    if Unlock(other).is_shown():
+        Unlock(other).enter()
+    Patients(other).arrive()
+
+    steps.expect_sent(steps.enter_patient(phone.page, IN_ONE))
+    expect(Patients(other).entry(IN_ONE.full_name)).to_be_visible()
+    steps.expect_sent(steps.enter_patient(other, IN_OTHER))
+    Case(phone.page).back()
+
+    expect(Patients(phone.page).entry(IN_OTHER.full_name)).to_be_visible()
+    assert [record.body["full_name"] for record in server.ledger()[before:]] == [IN_ONE.full_name, IN_OTHER.full_name]

@@ -1,0 +1,59 @@
+"""A new release waits until a person takes it, and takes nothing away."""
+
+import pytest
+from playwright.sync_api import expect
+
+from tests.journeys import steps
+from tests.journeys.people import SURGEON
+from tests.journeys.screens.doors import Unlock
+from tests.journeys.screens.patient_form import PatientForm
+from tests.journeys.screens.patients import Patients
+from tests.journeys.screens.settings import Settings
+from tests.journeys.site.releases import altered_tree, copy_build, deploy
+
+NEXT_VERSION = "99.1.0"
+SETTLED_MS = 1_500
+"""An app that would reload by itself has done so by then."""
+
+
+@pytest.fixture
+def build_folder(app_build, tmp_path):
+    return copy_build(app_build, tmp_path / "build")
+
+
+def deploy_next_version(folder, build_folder) -> None:
+    project = altered_tree(folder, copying="pyproject.toml")
+    pyproject = project / "pyproject.toml"
+    changed = pyproject.read_text().replace('version = "0.1.0"', f'version = "{NEXT_VERSION}"', 1)
+    assert NEXT_VERSION in changed
+    pyproject.write_text(changed)
+    assert deploy(project, build_folder).version == NEXT_VERSION
+
+
+def test_an_update_asks_first_and_what_was_typed_survives_it(phone, server, build_folder, tmp_path):
+    steps.settle_in(phone, SURGEON)
+    steps.ready_for_a_day_without_network(phone)
+    page = phone.page
+    Patients(page).new()
+    form = PatientForm(page)
+    form.arrive()
+    form.field("Full name").fill("Half Typed")
+    loads = []
+    page.on("domcontentloaded", lambda _: loads.append(page.url))
+
+    deploy_next_version(tmp_path / "next", build_folder)
+    phone.look_for_update()
+    offer = page.get_by_role("status").filter(has_text="A new version is ready.")
+    expect(offer).to_be_visible()
+    page.wait_for_timeout(SETTLED_MS)
+    assert loads == [], "nothing is loaded again before a person says so"
+    expect(form.field("Full name")).to_have_value("Half Typed")
+
+    page.get_by_role("button", name="Use it now").click()
+    Unlock(page).enter()
+    form.arrive()
+    expect(form.field("Full name")).to_have_value("Half Typed")
+    assert len(loads) == 1
+    phone.go("/settings")
+    Settings(page).arrive()
+    expect(page.get_by_text(NEXT_VERSION)).to_be_visible()

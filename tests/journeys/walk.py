@@ -1,0 +1,204 @@
+"""Through every screen of the app and what opens on it; the visitor is called on each."""
+
+import re
+from collections.abc import Callable
+
+from playwright.sync_api import Page, expect
+
+from tests.journeys import steps
+from tests.journeys.browser.device import Device
+from tests.journeys.people import SURGEON
+from tests.journeys.screens.card import Card
+from tests.journeys.screens.case import Case
+from tests.journeys.screens.doors import Secret, SignIn, Unlock
+from tests.journeys.screens.findings import Findings
+from tests.journeys.screens.measure import Measure
+from tests.journeys.screens.options import Options
+from tests.journeys.screens.patient_form import Details, PatientForm
+from tests.journeys.screens.patients import Patients
+from tests.journeys.screens.settings import Settings
+from tests.journeys.screens.signing import Signing
+from tests.journeys.screens.status import Status
+
+Visitor = Callable[[str, Page], None]
+
+SOMEBODY = Details(
+    full_name="Aleksandrina Montgomery-Featherstonehaugh",
+    born=("29", "2", "2016"),
+    hospital_number="OI-2016-000-507",
+    allergies="penicillin, latex, iodine, chlorhexidine",
+)
+"""A long name and a long number: what fits for them fits for all."""
+
+
+def walk(device: Device, visit: Visitor) -> None:
+    _through_the_doors(device, visit)
+    _among_the_patients(device, visit)
+    _measuring(device.page, visit)
+    _weighing(device.page, visit)
+    _signing(device.page, visit)
+    _card(device.page, visit)
+    _around(device, visit)
+
+
+def _through_the_doors(device: Device, visit: Visitor) -> None:
+    page = device.go()
+    sign_in = SignIn(page)
+    sign_in.arrive()
+    visit("sign in", page)
+    sign_in.enter(SURGEON)
+    secret = Secret(page)
+    secret.arrive()
+    visit("choose a lock", page)
+    secret.step("Use it")
+    expect(page.get_by_role("alert")).to_be_visible()
+    visit("choose a lock, refused", page)
+    secret.choose()
+    Patients(page).arrive()
+    page.reload()
+    unlock = Unlock(page)
+    unlock.arrive()
+    visit("unlock", page)
+    unlock.enter("000000")
+    expect(page.get_by_text("Still locked.")).to_be_visible()
+    visit("unlock, refused", page)
+    unlock.enter()
+
+
+def _among_the_patients(device: Device, visit: Visitor) -> None:
+    page = device.page
+    patients = Patients(page)
+    patients.arrive()
+    visit("patients", page)
+    patients.search("nobody of that name")
+    visit("patients, none found", page)
+    patients.search("")
+    patients.new()
+    form = PatientForm(page)
+    form.arrive()
+    visit("new patient", page)
+    form.save()
+    expect(page.get_by_text("The full name is missing.").first).to_be_visible()
+    visit("new patient, refused", page)
+    form.fill(SOMEBODY)
+    form.save()
+    case = Case(page)
+    case.arrive()
+    visit("case, to measure", page)
+    case.correct_details()
+    form.arrive()
+    visit("correct details", page)
+    form.back()
+    case.arrive()
+
+
+def _measuring(page: Page, visit: Visitor) -> None:
+    Case(page).step("Measure")
+    measure = Measure(page)
+    measure.arrive()
+    visit("measure", page)
+    for fold in page.get_by_role("region", name="Optional").get_by_role("group").all():
+        fold.get_by_text(re.compile(".")).first.click()
+    visit("measure, all unfolded", page)
+    measure.begin()
+    visit("measure, pad", page)
+    measure.figure(50)
+    visit("measure, pad refuses", page)
+    measure.read("eso", 50)
+    measure.next()
+    measure.direction("eso")
+    measure.exact("5")
+    visit("measure, exact figure", page)
+    measure.exact("0")
+    measure.done()
+    measure.save()
+
+
+def _weighing(page: Page, visit: Visitor) -> None:
+    findings = Findings(page)
+    findings.arrive()
+    expect(page.get_by_text(re.compile("Esodeviation 50")).first).to_be_visible()
+    visit("findings", page)
+    page.get_by_role("button", name=re.compile("Why")).first.click()
+    visit("findings, why", page)
+    page.get_by_role("button", name="Close").click()
+    findings.to_options()
+    options = Options(page)
+    options.arrive()
+    expect(options.option(steps.BOTH_MEDIAL)).to_be_visible()
+    visit("options", page)
+    for box in page.get_by_role("checkbox", name="compare").all()[:2]:
+        box.check()
+    page.get_by_role("button", name="Show only these").click()
+    visit("options, two compared", page)
+    page.get_by_role("button", name="Show all again").click()
+    option = options.open(steps.BOTH_MEDIAL)
+    visit("option", page)
+    place = "RIGHT eye, medial rectus"
+    for _ in range(2):
+        option.half_more(place)
+    expect(option.dose(place)).to_contain_text("surgeon")
+    expect(page.get_by_text("above the usual maximum").first).to_be_visible()
+    visit("option, changed", page)
+    option.dose(place).get_by_role("button", name=re.compile("enter exactly")).click()
+    visit("option, figure pad", page)
+    page.get_by_role("button", name="Close").click()
+    option.choose()
+
+
+def _signing(page: Page, visit: Visitor) -> None:
+    signing = Signing(page)
+    signing.arrive()
+    visit("sign, caution", page)
+    assert signing.read_cautions() > 0
+    visit("sign, blank picture", page)
+    signing.draw("LEFT eye", "lateral rectus", "resect")
+    visit("sign, drawn", page)
+    signing.compare()
+    expect(signing.only_in("The plan")).to_be_visible()
+    visit("sign, differs", page)
+    signing.draw_again()
+    steps.draw_both_medial(signing)
+    expect(page.get_by_text("Your drawing equals the plan.")).to_be_visible()
+    visit("sign, ready", page)
+    signing.sign()
+
+
+def _card(page: Page, visit: Visitor) -> None:
+    card = Card(page)
+    card.arrive()
+    visit("card, dark", page)
+    card.step("Light")
+    visit("card, light", page)
+    card.step("Dark")
+    card.open_pdf()
+    visit("card, PDF", page)
+    page.get_by_role("button", name="Close").click()
+    card.back()
+    Case(page).arrive()
+    visit("case, signed", page)
+    page.get_by_role("button", name="Take back").first.click()
+    visit("case, take back", page)
+    page.get_by_role("dialog").get_by_role("button", name="Keep it").click()
+    Case(page).correct_examination()
+    Measure(page).arrive()
+    visit("correct or add", page)
+
+
+def _around(device: Device, visit: Visitor) -> None:
+    device.go("/settings")
+    Settings(device.page).arrive()
+    visit("settings", device.page)
+    device.cut_network()
+    device.go("/patients")
+    Patients(device.page).arrive()
+    steps.enter_patient(device.page, SOMEBODY)
+    device.go("/status")
+    Status(device.page).arrive()
+    visit("where the work is, something waits", device.page)
+    device.go("/patients/not-here")
+    expect(device.page.get_by_text("This patient is not on this phone")).to_be_visible()
+    visit("a patient who is not here", device.page)
+    device.go("/nowhere")
+    expect(device.page.get_by_text("There is nothing here")).to_be_visible()
+    visit("an address that leads nowhere", device.page)
