@@ -75,6 +75,17 @@ test('a full storage is told as such even when only the transaction knows', asyn
   await assert.rejects(db.run(['notes'], 'readwrite', full), fault => fault.code === 'storage_full' && /Nothing was saved/.test(fault.text));
 });
 
+test('a transaction that fails after all its requests succeeded is no success', async () => {
+  const db = database(freshName(), steps);
+  const undone = async tx => {
+    await tx.objectStore('notes').put(1, 'a');
+    unwrap(tx)._abort('QuotaExceededError');
+    return 'saved?';
+  };
+  await assert.rejects(db.run(['notes'], 'readwrite', undone), { code: 'storage_full' });
+  assert.equal(await db.run(['notes'], 'readonly', get('a')), undefined);
+});
+
 test('work that does not end in time is an error, and is undone', async () => {
   const db = database(freshName(), steps, { work_ms: 30 });
   const endless = async tx => {

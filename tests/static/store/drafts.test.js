@@ -85,3 +85,34 @@ test('a draft that the storage would not take outlives the lock and the reload, 
   assert.equal(again.drafts.get('a'), 'typed in vain?');
   assert.deepEqual(stash(ledger.name).recall(), []);
 });
+
+test('a draft whose write is under way while it is saved does not come back', async t => {
+  const ledger = await openPhone();
+  const encrypt = crypto.subtle.encrypt.bind(crypto.subtle);
+  t.mock.method(crypto.subtle, 'encrypt', async (how, key, plain) => {
+    const isDraft = new TextDecoder().decode(how.additionalData).startsWith('draft:');
+    if (isDraft) await wait(50);
+    return encrypt(how, key, plain);
+  });
+  ledger.drafts.keep('patient/new', { full_name: 'Ilse' });
+  const writing = ledger.drafts.flush();
+  await wait(5);
+  await ledger.save('patient', { body: { schema: 1 }, draft: 'patient/new' });
+  await writing;
+  await ledger.drafts.flush();
+  assert.equal(await ledger.drafts.count(), 0);
+});
+
+test('a draft that could not be written and was then saved does not come back', async () => {
+  const ledger = await openPhone();
+  const put = IDBObjectStore.prototype.put;
+  IDBObjectStore.prototype.put = function () {
+    throw new DOMException('full', 'QuotaExceededError');
+  };
+  ledger.drafts.keep('patient/new', { full_name: 'Ilse' });
+  await assert.rejects(ledger.drafts.flush(), { code: 'storage_full' });
+  IDBObjectStore.prototype.put = put;
+  await ledger.save('patient', { body: { schema: 1 }, draft: 'patient/new' });
+  await ledger.drafts.flush();
+  assert.equal(await ledger.drafts.count(), 0);
+});

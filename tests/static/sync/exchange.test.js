@@ -329,9 +329,30 @@ test('while a new feed is fetched the old records stay readable, and a kill in t
   const again = phone({ place: reader.place_, device: reader.device });
   await again.unlock(SECRET);
   assert.equal(again.records.get().length, 6);
+  const asked = [];
+  server.before = (what, _body, path) => what === 'pull' && asked.push(new URL(path, 'http://clinic').searchParams.get('after'));
   await untilDone(again, server);
+  assert.deepEqual(asked, ['feed-2:4']);
   assert.deepEqual(await again.place().then(({ cursor, staging }) => [cursor, staging]), ['feed-2:6', null]);
   assert.equal(again.records.get().length, 6);
+});
+
+test('what needs attention, and the order of what waits, outlive a change of feed', async () => {
+  const server = clinic();
+  const ledger = await openPhone();
+  const refused = await ledger.save('patient', { body: { schema: 1 } });
+  server.judge = () => ({ code: 'out_of_range', text: 'Beyond 150.', field: 'body' });
+  await drain(ledger, server, noLocks);
+  await savePatient(ledger, 'Wout');
+  const before = ledger.outbox.get();
+  server.feed = 'feed-2';
+  server.before = what => {
+    if (what === 'push') throw new ServerFault(403, { code: 'permission_denied', text: 'No.' });
+  };
+  await drain(ledger, server, noLocks);
+  assert.equal((await ledger.place()).cursor, 'feed-2:0');
+  assert.deepEqual(ledger.outbox.get(), before);
+  assert.deepEqual([before[0].id, before[0].text, before.length], [refused.id, 'Beyond 150.', 3]);
 });
 
 test("a record of ours that the feed has with another body stays ours, and the clinic's refusal says so", async () => {

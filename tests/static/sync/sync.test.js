@@ -91,6 +91,14 @@ test('a save in the middle of a round is sent too', async () => {
   assert.equal(stateOf(id), 'sent');
 });
 
+test('a round asked for during another follows it', async () => {
+  await until(({ busy }) => !busy);
+  site.calls.length = 0;
+  const first = syncNow();
+  await Promise.all([first, syncNow(), syncNow()]);
+  assert.deepEqual(site.calls, ['pull', 'pull']);
+});
+
 test('a clock that is an hour ahead is told of, and a right one is not', async () => {
   site.ahead_s = 3600;
   await syncNow();
