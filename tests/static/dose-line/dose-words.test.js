@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { limbusWords, tableWords } from '../../../static/app/parts/dose-line/dose-words.js';
+import { limbusWords, offsetWords, tableWords } from '../../../static/app/parts/dose-line/dose-words.js';
 
 const plain = (text) => text.replaceAll('\u202f', ' ');
 
@@ -13,4 +13,15 @@ test('an adjustment of the table is told beside the table’s own figure', () =>
 test('the caliper figure stands beside the arc where the engine gives one', () => {
   assert.equal(plain(limbusWords({ limbus_mm: 11, caliper_mm: null })), '11.0 mm from the limbus');
   assert.equal(plain(limbusWords({ limbus_mm: 11, caliper_mm: 10.6 })), '11.0 mm from the limbus (caliper 10.6 mm)');
+});
+
+test('an operation without a figure is told in the engine’s words', () => {
+  assert.equal(limbusWords({ limbus_mm: null, attachment_words: 'beside the lateral end of the inferior rectus' }), 'beside the lateral end of the inferior rectus');
+  assert.equal(tableWords({ table_mm: null }), '');
+});
+
+test('a moved tendon is told with its direction, its width and its millimetres', () => {
+  assert.equal(plain(offsetWords({ offset: { direction: 'down', width: 'half tendon', mm: 5 } })), 'tendon moved down by half a tendon width (5.0 mm)');
+  assert.equal(plain(offsetWords({ offset: { direction: 'up', width: 'full tendon', mm: 10 } })), 'tendon moved up by a full tendon width (10.0 mm)');
+  assert.equal(offsetWords({}), '');
 });

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { workWords } from '../../../static/app/words/anatomy.js';
+import { MUSCLES, OPERATIONS, operationsOn, workWords } from '../../../static/app/words/anatomy.js';
 import { gradeWords, mmWords, prismWords } from '../../../static/app/words/figures.js';
 import { deviationWords, readingLines } from '../../../static/app/words/reading.js';
 
@@ -30,4 +31,20 @@ test('grades carry their sign', () => {
 test('a zero is said, an absent figure is not', () => {
   assert.deepEqual(readingLines({ horizontal_pd: 0, vertical_pd: 0 }).map(({ text }) => text), ['no horizontal', 'no vertical']);
   assert.deepEqual(readingLines({}), []);
+});
+
+test('every operation of the engine has its word, and may be said of a muscle it is done to', () => {
+  const source = readFileSync(new URL('../../../planner/values/option.py', import.meta.url), 'utf8');
+  const body = /class Operation\(.*?@property/s.exec(source)[0];
+  const known = [...body.matchAll(/ = "([^"]+)"/g)].map(([, word]) => word);
+  assert.deepEqual(OPERATIONS, known);
+  const sayable = new Set(MUSCLES.flatMap(operationsOn));
+  assert.deepEqual(known.filter((operation) => !sayable.has(operation)), []);
+});
+
+test('a tendon moved across its pull is part of what is done, as planned and as drawn', () => {
+  const work = { eye: 'left', muscle: 'LR', operation: 'recess' };
+  const words = 'LEFT eye, lateral rectus: recess, tendon moved up';
+  assert.equal(workWords({ ...work, offset: { direction: 'up', width: 'half tendon', mm: 5 } }), words);
+  assert.equal(workWords({ ...work, offset: 'up' }), words);
 });

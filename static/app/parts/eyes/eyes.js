@@ -7,7 +7,7 @@
  * The sides stand under the eyes in words, and so does the direction of view.
  */
 import { html, useMemo } from '../../vendor/preact.js';
-import { EYES, EYE_WORDS, MUSCLES, placeWords, workWords } from '../../words/anatomy.js';
+import { EYES, EYE_WORDS, MUSCLES, doneWords, placeWords, workWords } from '../../words/anatomy.js';
 import { mmWords } from '../../words/figures.js';
 import { MuscleBand, MuscleWords } from './muscle.js';
 import { GLOBE, HEIGHT, LIMBUS, WIDTH, middleOf, zoneOf } from './places.js';
@@ -15,7 +15,7 @@ import { GLOBE, HEIGHT, LIMBUS, WIDTH, middleOf, zoneOf } from './places.js';
 /** @typedef {import('../../words/anatomy.js').Eye} Eye */
 /** @typedef {import('../../words/anatomy.js').Muscle} Muscle */
 /** @typedef {{eye: Eye, muscle: Muscle}} Place */
-/** @typedef {Place & {operation: import('../../words/anatomy.js').Operation, mm?: number}} Work */
+/** @typedef {import('../../words/anatomy.js').Work & {mm?: number | null}} Work */
 
 /**
  * @param {object} props
@@ -25,7 +25,7 @@ import { GLOBE, HEIGHT, LIMBUS, WIDTH, middleOf, zoneOf } from './places.js';
  * @param {(place: Place) => void} [props.onTouch] makes every muscle a button
  */
 export function Eyes({ works, label = 'Both eyes', chosen = null, onTouch }) {
-  const spoken = works.map((work) => workWords(work) + (work.mm === undefined ? '' : ` ${mmWords(work.mm)}`)).join('; ') || 'nothing marked';
+  const spoken = works.map((work) => workWords(work) + (typeof work.mm === 'number' ? ` ${mmWords(work.mm)}` : '')).join('; ') || 'nothing marked';
   // The same drawing is the same nodes, so that a redraw of many options passes over those that stay.
   const eyes = useMemo(
     () => EYES.map((eye) => html`<${EyePicture} key=${eye} eye=${eye} works=${works} chosen=${chosen} onTouch=${onTouch} />`),
@@ -76,7 +76,7 @@ function Zone({ place, work, chosen, onTouch }) {
     role="button"
     tabindex="0"
     aria-pressed=${String(isChosen)}
-    aria-label=${`${placeWords(place)}: ${work ? work.operation : 'nothing'}`}
+    aria-label=${`${placeWords(place)}: ${work ? doneWords(work) : 'nothing'}`}
     onClick=${() => onTouch(place)}
     onKeyDown=${onKeyDown}
   />`;

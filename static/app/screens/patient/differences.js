@@ -1,6 +1,6 @@
 /** Where two or more versions of one body differ, in words, field by field. */
 import { shortDateWords } from '../../parts/calendar/date.js';
-import { EYE_WORDS, MUSCLE_WORDS } from '../../words/anatomy.js';
+import { EYE_WORDS, MUSCLE_WORDS, doneWords } from '../../words/anatomy.js';
 import { cellWords, CORRECTION_WORDS, readingLines } from '../../words/reading.js';
 import { FIELD_WORDS } from '../../words/field.js';
 import { mmWords } from '../../words/figures.js';
@@ -48,7 +48,7 @@ function flattened(body) {
   }
   for (const dose of body.option?.doses ?? []) {
     const where = `${EYE_WORDS[dose.eye]}, ${MUSCLE_WORDS[dose.muscle]}`;
-    tell(`dose ${where}`, where, `${dose.operation} ${mmWords(dose.mm)}`);
+    tell(`dose ${where}`, where, [doneWords(dose), dose.mm === null ? '' : mmWords(dose.mm)].filter(Boolean).join(' '));
   }
   if (body.table) tell('table', 'Table', body.table.name);
   return facts;

@@ -4,7 +4,7 @@ import { Mark } from '../../parts/mark/mark.js';
 import { Notice } from '../../parts/notice/notice.js';
 import { useRights } from '../../planning/use-rights.js';
 import { html } from '../../vendor/preact.js';
-import { EYE_WORDS, MUSCLE_WORDS } from '../../words/anatomy.js';
+import { EYE_WORDS, MUSCLE_WORDS, doneWords } from '../../words/anatomy.js';
 import { mmWords } from '../../words/figures.js';
 import { TakeBack } from './take-back.js';
 
@@ -20,7 +20,7 @@ export function PlanLine({ patient, planned: { plan, signature, patientChanged }
     <ul class="plan-line-doses">
       ${option.doses.map(
         (dose) => html`<li key=${`${dose.eye} ${dose.muscle}`}>
-          <span class="side">${EYE_WORDS[dose.eye]}</span> ${MUSCLE_WORDS[dose.muscle]}, ${dose.operation} <strong class="plan-line-mm">${mmWords(dose.mm)}</strong>
+          <span class="side">${EYE_WORDS[dose.eye]}</span> ${MUSCLE_WORDS[dose.muscle]}, ${doneWords(dose)} <strong class="plan-line-mm">${dose.mm === null ? '' : mmWords(dose.mm)}</strong>
         </li>`,
       )}
     </ul>

@@ -2,14 +2,18 @@
 import { Choice } from '../../parts/choice/choice.js';
 import { Eyes } from '../../parts/eyes/eyes.js';
 import { html, useState } from '../../vendor/preact.js';
-import { OPERATIONS, placeWords, workWords } from '../../words/anatomy.js';
+import { mayBeOffset, operationWords, operationsOn, placeWords, wayOf, workWords } from '../../words/anatomy.js';
 
-/** @typedef {import('../../words/anatomy.js').Eye} Eye */
 /** @typedef {{eye: any, muscle: any}} Place */
+/** @typedef {import('./signing.js').Done} Done */
 
-const CHOICES = [...OPERATIONS.map((operation) => ({ value: operation, words: operation })), { value: 'nothing', words: 'nothing' }];
+const NOTHING = 'nothing';
+const WAYS = ['up', 'down'].map((way) => ({ value: way, words: `moved ${way}` }));
 
-/** @param {{drawn: any[], onDraw: (place: Place, operation: string | null) => void}} props */
+/** @param {string} muscle */
+const choicesOn = (muscle) => [...operationsOn(/** @type {any} */ (muscle)), NOTHING].map((operation) => ({ value: operation, words: operationWords(operation) }));
+
+/** @param {{drawn: any[], onDraw: (place: Place, done: Done | null) => void}} props */
 export function Drawing({ drawn, onDraw }) {
   const [place, setPlace] = useState(/** @type {Place | null} */ (null));
   const work = place && drawn.find(({ eye, muscle }) => eye === place.eye && muscle === place.muscle);
@@ -17,20 +21,34 @@ export function Drawing({ drawn, onDraw }) {
     <p>Touch each muscle to be operated and say what is done to it. The picture faces the patient: the RIGHT eye is on the left.</p>
     <${Eyes} works=${drawn} label="Your drawing" chosen=${place} onTouch=${setPlace} />
     <div class="drawing-say" aria-live="polite">
-      ${place
-        ? html`<${Choice}
-            legend=${placeWords(place)}
-            name="operation"
-            options=${CHOICES}
-            value=${work?.operation ?? 'nothing'}
-            onChange=${(/** @type {string} */ said) => onDraw(place, said === 'nothing' ? null : said)}
-          />`
-        : html`<p class="soft">No muscle touched yet.</p>`}
+      ${place ? html`<${Saying} place=${place} work=${work} onDraw=${onDraw} />` : html`<p class="soft">No muscle touched yet.</p>`}
     </div>
     ${drawn.length > 0 &&
     html`<section aria-label="Drawn so far">
       <h2 class="small soft">Drawn so far</h2>
       <ul class="drawn-list">${drawn.map((one) => html`<li key=${`${one.eye} ${one.muscle}`}>${workWords(one)}</li>`)}</ul>
     </section>`}
+  </div>`;
+}
+
+/** @param {{place: Place, work: any, onDraw: (place: Place, done: Done | null) => void}} props */
+function Saying({ place, work, onDraw }) {
+  return html`<div class="stack tight">
+    <${Choice}
+      legend=${placeWords(place)}
+      name="operation"
+      options=${choicesOn(place.muscle)}
+      value=${work?.operation ?? NOTHING}
+      onChange=${(/** @type {string} */ said) => onDraw(place, said === NOTHING ? null : { operation: said, offset: work ? wayOf(work) : null })}
+    />
+    ${work &&
+    mayBeOffset(place.muscle) &&
+    html`<${Choice}
+      legend="Its tendon, across the pull"
+      name="offset"
+      options=${[{ value: null, words: 'not moved' }, ...WAYS]}
+      value=${wayOf(work)}
+      onChange=${(/** @type {'up' | 'down' | null} */ offset) => onDraw(place, { operation: work.operation, offset })}
+    />`}
   </div>`;
 }

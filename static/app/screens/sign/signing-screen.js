@@ -92,7 +92,7 @@ export function SigningScreen({ patient, plan, standing, onSigned }) {
         <p>The ${changed.join(' and the ')} changed after this plan was made, so it cannot be signed. <a href=${`#/patients/${patient.patient}`}>Go to the case</a> and plan again.</p>
       <//>`}
       ${stage === 'cautions' && html`<${Caution} caution=${left[0]} number=${signing.acknowledged.length + 1} count=${signing.acknowledged.length + left.length} />`}
-      ${stage === 'draw' && html`<${Drawing} drawn=${signing.drawn} onDraw=${(/** @type {any} */ place, /** @type {string | null} */ operation) => keep(draw(signing, place, operation))} />`}
+      ${stage === 'draw' && html`<${Drawing} drawn=${signing.drawn} onDraw=${(/** @type {any} */ place, /** @type {import('./signing.js').Done | null} */ done) => keep(draw(signing, place, done))} />`}
       ${stage === 'differs' && html`<${Differs} plan=${plan} signing=${signing} />`}
       ${stage === 'sign' && html`<${Ready} plan=${plan} signer=${signer} />`}
     </div>

@@ -7,7 +7,8 @@
 
 import { cautionsOf } from '../../planning/levels.js';
 
-/** @typedef {{eye: string, muscle: string, operation: string}} Drawn */
+/** @typedef {{operation: string, offset?: 'up' | 'down' | null}} Done `offset`: where the tendon is moved to */
+/** @typedef {{eye: string, muscle: string} & Done} Drawn */
 /** @typedef {{equal: boolean, missing: Drawn[], unexpected: Drawn[]}} Comparison */
 /** @typedef {{acknowledged: string[], drawn: Drawn[], comparison: Comparison | null}} Signing */
 /** @typedef {'cautions' | 'draw' | 'differs' | 'sign'} Stage */
@@ -47,13 +48,22 @@ export const acknowledge = (signing, code) => ({ ...signing, acknowledged: [...s
  * The drawing with one muscle said anew, or taken out (`null`); what was compared before no longer holds.
  * @param {Signing} signing
  * @param {{eye: string, muscle: string}} place
- * @param {string | null} operation
+ * @param {Done | null} done
  * @returns {Signing}
  */
-export function draw(signing, { eye, muscle }, operation) {
+export function draw(signing, { eye, muscle }, done) {
   const others = signing.drawn.filter((drawn) => drawn.eye !== eye || drawn.muscle !== muscle);
-  return { ...signing, drawn: operation === null ? others : [...others, { eye, muscle, operation }], comparison: null };
+  return { ...signing, drawn: done === null ? others : [...others, drawnOf(eye, muscle, done)], comparison: null };
 }
+
+/**
+ * A tendon that stays in its line is not mentioned, so that a plain drawing is the same record as ever.
+ * @param {string} eye
+ * @param {string} muscle
+ * @param {Done} done
+ * @returns {Drawn}
+ */
+const drawnOf = (eye, muscle, { operation, offset }) => (offset ? { eye, muscle, operation, offset } : { eye, muscle, operation });
 
 /**
  * @param {Signing} signing
