@@ -1,7 +1,8 @@
 /**
- * What was typed and not yet saved: sealed, written at most 300 ms after a change and at once when the page is hidden.
+ * Named values beside the records: sealed, written at most 300 ms after a change and at once when the page is hidden. One shelf
+ * holds `drafts`, what was typed and not yet saved; the other what is `kept` only because making it again takes long.
  *
- * Opened drafts are held in memory, so `get` answers at once. A row that could not be written is kept sealed, in memory and
+ * Opened values are held in memory, so `get` answers at once. A row that could not be written is kept sealed, in memory and
  * in the stash of this tab, and is written with the next.
  */
 import { stash } from './stash.js';
@@ -14,9 +15,11 @@ const WRITE_MS = 300;
 
 /**
  * @param {import('./db.js').Database} db
- * @param {{onProblem?: (error: any) => void, kept?: ReturnType<typeof stash>}} [options]
+ * @param {'drafts' | 'kept'} shelf  the object store
+ * @param {{onProblem?: (error: any) => void}} [options]
  */
-export function draftBook(db, { onProblem = () => {}, kept = stash(db.name) } = {}) {
+export function draftBook(db, shelf, { onProblem = () => {} } = {}) {
+  const rescued = stash(`${shelf} ${db.name}`);
   /** @type {Keys | null} */
   let keys = null;
   /** @type {Map<string, unknown>} */
@@ -24,7 +27,7 @@ export function draftBook(db, { onProblem = () => {}, kept = stash(db.name) } = 
   /** Names that changed and are not sealed yet. @type {Set<string>} */
   const due = new Set();
   /** Sealed rows that are not written yet, by key. @type {Map<string, DraftRow>} */
-  const unwritten = new Map(kept.recall().map(row => [row.name, row]));
+  const unwritten = new Map(rescued.recall().map(row => [row.name, row]));
   /** @type {ReturnType<typeof setTimeout> | null} */
   let timer = null;
   /** @type {Promise<void>} */
@@ -44,8 +47,8 @@ export function draftBook(db, { onProblem = () => {}, kept = stash(db.name) } = 
     const rows = [...unwritten.values()];
     if (!rows.length) return;
     try {
-      await db.run(['drafts'], 'readwrite', tx => {
-        const store = tx.objectStore('drafts');
+      await db.run([shelf], 'readwrite', tx => {
+        const store = tx.objectStore(shelf);
         return Promise.all(rows.map(row => (row.gone ? store.delete(row.name) : store.put(row))));
       });
       unwritten.clear();
@@ -53,7 +56,7 @@ export function draftBook(db, { onProblem = () => {}, kept = stash(db.name) } = 
       onProblem(error);
       throw error;
     } finally {
-      kept.keep([...unwritten.values()]);
+      rescued.keep([...unwritten.values()]);
     }
   }
 
@@ -64,7 +67,7 @@ export function draftBook(db, { onProblem = () => {}, kept = stash(db.name) } = 
     for (const name of names) {
       const blind = await blindName(open, name);
       const row = values.has(name)
-        ? { name: blind, ...(await seal(open, `draft:${blind}`, { name, value: values.get(name) })) }
+        ? { name: blind, ...(await seal(open, `${shelf}:${blind}`, { name, value: values.get(name) })) }
         : { name: blind, gone: /** @type {const} */ (true) };
       unwritten.set(blind, row);
     }
@@ -123,12 +126,12 @@ export function draftBook(db, { onProblem = () => {}, kept = stash(db.name) } = 
     /** @param {Keys} opened */
     async open(opened) {
       await flush().catch(() => {});
-      const stored = await db.run(['drafts'], 'readonly', tx => tx.objectStore('drafts').getAll());
+      const stored = await db.run([shelf], 'readonly', tx => tx.objectStore(shelf).getAll());
       const rows = new Map([...stored.map(row => /** @type {const} */ ([row.name, row])), ...unwritten]);
       keys = opened;
       values = new Map();
       for (const row of rows.values()) {
-        const draft = row.gone ? null : await unseal(opened, `draft:${row.name}`, row).catch(() => null);
+        const draft = row.gone ? null : await unseal(opened, `${shelf}:${row.name}`, row).catch(() => null);
         if (draft) values.set(draft.name, draft.value);
       }
     },
@@ -141,6 +144,6 @@ export function draftBook(db, { onProblem = () => {}, kept = stash(db.name) } = 
     },
 
     /** How many are stored; counted without opening any. */
-    count: () => db.run(['drafts'], 'readonly', tx => tx.objectStore('drafts').count()),
+    count: () => db.run([shelf], 'readonly', tx => tx.objectStore(shelf).count()),
   };
 }

@@ -50,7 +50,8 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
   /** @type {import('../observable.js').Observable<readonly string[]>} */
   const broken = observable(/** @type {readonly string[]} */ ([]));
 
-  const drafts = draftBook(db, { onProblem });
+  const drafts = draftBook(db, 'drafts', { onProblem });
+  const kept = draftBook(db, 'kept', { onProblem });
   const rows = exchange(db, opened, device);
   const find = (/** @type {string} */ id) => byId.get(id);
   const isRefused = (/** @type {string} */ id) => outbox.get().some(entry => entry.id === id && entry.state === 'attention');
@@ -63,6 +64,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
   /** @param {Keys} open */
   async function enter(open) {
     await drafts.open(open);
+    await kept.open(open);
     keys = open;
     await readAll();
     await readOutbox();
@@ -127,6 +129,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
     /** Ids of rows that were altered or damaged and cannot be read. */
     broken,
     drafts,
+    kept,
     find,
     ...keeperOf(),
 
@@ -224,6 +227,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
 
     async lock() {
       await drafts.close();
+      await kept.close();
       keys = null;
       byId.clear();
       records.set([]);

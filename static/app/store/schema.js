@@ -9,6 +9,7 @@
  *     staging   the same, while a new feed is fetched
  *     outbox    {id, sequence, state, since, iv, sealed}
  *     drafts    {name, iv, sealed}; the name is a keyed hash
+ *     kept      the same, for what can be made again
  *
  * The device: facts about this phone and who uses it (`device.js`); nothing of a patient.
  */
@@ -21,6 +22,9 @@ export const LEDGER_STEPS = [
     db.createObjectStore('staging', { keyPath: 'id' });
     db.createObjectStore('outbox', { keyPath: 'id' }).createIndex('sequence', 'sequence');
     db.createObjectStore('drafts', { keyPath: 'name' });
+  },
+  db => {
+    db.createObjectStore('kept', { keyPath: 'name' });
   },
 ];
 

@@ -6,11 +6,10 @@
 /** @typedef {{name: string, gone?: true, iv?: Uint8Array, sealed?: ArrayBuffer}} DraftRow */
 
 /**
- * @param {string} ledger  name of the database
+ * @param {string} key  one for each shelf of each ledger
  * @param {Pick<Storage, 'getItem' | 'setItem' | 'removeItem'> | undefined} [tab]
  */
-export function stash(ledger, tab = globalThis.sessionStorage) {
-  const key = `drafts ${ledger}`;
+export function stash(key, tab = globalThis.sessionStorage) {
   return {
     /** @returns {DraftRow[]} */
     recall() {

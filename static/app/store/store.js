@@ -8,7 +8,8 @@
  *     stateOf(id)        'waiting', 'attention' or 'sent'
  *     retry(id)          sends again what needed attention
  *     broken             observable: ids of rows that were damaged and cannot be read
- *     drafts             get(name), keep(name, value), drop(name), names(), flush()
+ *     drafts             what was typed and not yet saved: get(name), keep(name, value), drop(name), names(), flush()
+ *     kept               the same for what was made of records and can be made again: it is no unsent work
  *
  * Inside: `db.js` the connection, `schema.js` the stores, `keeper.js` the secret, `ledger.js` one person's records in one
  * clinic, `exchange.js` what sync does with its rows, `heads.js` and `outbox.js` pure decisions, `device.js` this phone,
@@ -103,16 +104,22 @@ export function stateOf(id) {
 /** @param {string} id */
 export const retry = id => current().retry(id);
 
-export const drafts = {
-  /** @param {string} name */
-  get: name => /** @type {any} */ (ledger.get()?.drafts.get(name)),
-  /** @type {(name: string, value: unknown) => void} */
-  keep: (name, value) => current().drafts.keep(name, value),
-  /** @param {string} name */
-  drop: name => current().drafts.drop(name),
-  names: () => ledger.get()?.drafts.names() ?? [],
-  flush: async () => ledger.get()?.drafts.flush(),
-};
+export const drafts = shelf('drafts');
+export const kept = shelf('kept');
+
+/** @param {'drafts' | 'kept'} name  of the shelf, in whichever ledger is open */
+function shelf(name) {
+  return {
+    /** @type {(key: string) => any} */
+    get: key => ledger.get()?.[name].get(key),
+    /** @type {(key: string, value: unknown) => void} */
+    keep: (key, value) => current()[name].keep(key, value),
+    /** @type {(key: string) => void} */
+    drop: key => current()[name].drop(key),
+    names: () => ledger.get()?.[name].names() ?? [],
+    flush: async () => ledger.get()?.[name].flush(),
+  };
+}
 
 function current() {
   const opened = ledger.get();

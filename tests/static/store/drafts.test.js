@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { stash } from '../../../static/app/store/stash.js';
-import { openPhone, phone, SECRET } from '../support/phone.mjs';
+import { openPhone, phone, rawText, SECRET } from '../support/phone.mjs';
 
 const wait = ms => new Promise(resolve => setTimeout(resolve, ms));
 
@@ -79,18 +79,18 @@ test('a draft that the storage would not take outlives the lock and the reload, 
   ledger.close();
   IDBObjectStore.prototype.put = put;
   assert.ok(problems.includes('storage_lost'));
-  assert.ok(!JSON.stringify(stash(ledger.name).recall()).includes('vain'));
+  assert.ok(!JSON.stringify(stash(`drafts ${ledger.name}`).recall()).includes('vain'));
 
   const again = await openPhone({ place: ledger.place_ });
   assert.equal(again.drafts.get('a'), 'typed in vain?');
-  assert.deepEqual(stash(ledger.name).recall(), []);
+  assert.deepEqual(stash(`drafts ${ledger.name}`).recall(), []);
 });
 
 test('a draft whose write is under way while it is saved does not come back', async t => {
   const ledger = await openPhone();
   const encrypt = crypto.subtle.encrypt.bind(crypto.subtle);
   t.mock.method(crypto.subtle, 'encrypt', async (how, key, plain) => {
-    const isDraft = new TextDecoder().decode(how.additionalData).startsWith('draft:');
+    const isDraft = new TextDecoder().decode(how.additionalData).startsWith('drafts:');
     if (isDraft) await wait(50);
     return encrypt(how, key, plain);
   });
@@ -115,4 +115,17 @@ test('a draft that could not be written and was then saved does not come back', 
   await ledger.save('patient', { body: { schema: 1 }, draft: 'patient/new' });
   await ledger.drafts.flush();
   assert.equal(await ledger.drafts.count(), 0);
+});
+
+test('what is kept because it takes long to make outlives a restart, sealed, and is no unsent work', async () => {
+  const first = await openPhone();
+  first.kept.keep('card/s', { full_name: 'Vantongeren' });
+  await first.kept.flush();
+  assert.deepEqual(await first.unsent(), { records: 0, drafts: 0 });
+  assert.ok(!(await rawText(first.name)).includes('Vantongeren'));
+  first.close();
+  const second = await openPhone({ place: first.place_ });
+  assert.deepEqual(second.kept.get('card/s'), { full_name: 'Vantongeren' });
+  await second.lock();
+  assert.equal(second.kept.get('card/s'), undefined);
 });
