@@ -69,9 +69,12 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
     change({ phase, user, clinic, clinics: [], waitUntil: await ledger.waitUntil() });
   }
 
-  /** @param {{username: string, password: string}} who */
-  async function signIn({ username, password }) {
-    const hello = await server.signIn({ username, password, device: await device.identity() });
+  /**
+   * @param {{username: string, password: string, code?: string}} who  `code` of the authenticator app, once the answer was
+   *   `second_factor_required`
+   */
+  async function signIn(who) {
+    const hello = await server.signIn({ ...who, device: await device.identity() });
     await device.set('signOutDue', false);
     noteStorage({ cleared: false });
     const user = /** @type {User} */ (hello.user);
@@ -163,12 +166,12 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
     }
   }
 
-  /** @param {{password: string, losing?: number}} confirmed */
-  async function startAfresh({ password, losing = 0 }) {
+  /** @param {{password: string, code?: string, losing?: number}} confirmed */
+  async function startAfresh({ losing = 0, ...who }) {
     const { user, clinic } = session.get();
     const ledger = opened();
     if (!user || !clinic) throw new Fault('signed_out', 'Sign in first.');
-    await server.signIn({ username: user.username, password, device: await device.identity() });
+    await server.signIn({ username: user.username, ...who, device: await device.identity() });
     change({ login: 'signed-in' });
     const unsent = await ledger.unsent();
     if (total(unsent) !== losing) {

@@ -132,7 +132,7 @@ export function connect({ fetch = (...args) => globalThis.fetch(...args), onHear
     lastHello: () => hello,
 
     /**
-     * @param {{username: string, password: string, device: {id: string, name: string}}} credentials
+     * @param {{username: string, password: string, code?: string, device: {id: string, name: string}}} credentials
      * @returns {Promise<Hello>}
      */
     async signIn(credentials) {

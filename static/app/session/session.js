@@ -6,10 +6,10 @@
  *       login      'unknown', 'signed-in', 'expired': what the server thinks; it matters to sync alone
  *       clinics    to choose from, in phase 'choose-clinic'
  *       waitUntil  after wrong secrets, when the next try counts (ms of the device's clock); 0 when at once
- *     signIn({username, password}), chooseClinic(id), setSecret(secret), unlock(secret), lock(), changeSecret(old, next)
+ *     signIn({username, password, code}), chooseClinic(id), setSecret(secret), unlock(secret), lock(), changeSecret(old, next)
  *     signOut({leaving})             refused with `unsent_work` (value: how many) unless `leaving` is that number; what was not
  *                                    sent stays on this phone, sealed, for the next time the same person signs in here
- *     startAfresh({password, losing})  for a forgotten secret: refused with `unsent_work` unless `losing` is the number lost
+ *     startAfresh({password, code, losing})  for a forgotten secret: refused with `unsent_work` unless `losing` is the number lost
  *     autoLock_min, setAutoLock(minutes)
  *
  * Everything rejects with a `Fault`. A login that expires locks nothing and loses nothing. `server.js` speaks to the server,

@@ -26,9 +26,10 @@ function door(accounts = { noor: [HARBOUR] }) {
       return self.hello;
     },
     lastHello: () => self.hello,
-    async signIn({ username, password, device }) {
+    async signIn({ username, password, code, device }) {
       await self.greet();
       if (password !== PASSWORD) throw new ServerFault(401, { code: 'sign_in_failed', text: 'They do not fit.' });
+      if (self.factor && code !== self.factor) throw new ServerFault(401, { code: code ? 'second_factor_failed' : 'second_factor_required' });
       self.who = username;
       self.device = device;
       return self.greet();
@@ -101,6 +102,16 @@ test('a wrong password is told, and nothing changes', async () => {
   await phone.open();
   await assert.rejects(phone.signIn({ username: 'noor', password: 'no' }), { code: 'sign_in_failed' });
   assert.equal(phone.phase(), 'signed-out');
+});
+
+test('an account with a second factor asks for its code', async () => {
+  const phone = app(Object.assign(door(), { factor: '314159' }));
+  await phone.open();
+  const who = { username: 'noor', password: PASSWORD };
+  await assert.rejects(phone.signIn(who), { code: 'second_factor_required' });
+  await assert.rejects(phone.signIn({ ...who, code: '000000' }), { code: 'second_factor_failed' });
+  await phone.signIn({ ...who, code: '314159' });
+  assert.equal(phone.phase(), 'no-secret');
 });
 
 test('later the phone opens with the secret alone, offline, and is the same device', async () => {
