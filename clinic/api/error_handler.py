@@ -32,7 +32,7 @@ def answer(exception: Exception, _context: dict[str, Any]) -> HttpResponseBase |
     """The response for ``exception``, or None for one that nobody foresaw (Django then logs it and answers 500)."""
     match exception:
         case Refusal():
-            return _response(exception.status, *exception.errors)
+            return _response(exception.status, *exception.errors, headers=exception.headers)
         case Refused():
             return _response(400, *map(shape.from_fault, exception.faults))
         case exceptions.ValidationError():

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+from datetime import timedelta
+
 from clinic.errors.shape import Error
 
 
@@ -12,6 +15,7 @@ class Refusal(Exception):
         super().__init__(status, *errors)
         self.status = status
         self.errors = errors
+        self.headers: dict[str, str] = {}
 
 
 class ClinicUnknown(Refusal):
@@ -19,6 +23,16 @@ class ClinicUnknown(Refusal):
 
     def __init__(self) -> None:
         super().__init__(404, Error(code="clinic_unknown", text="This account belongs to no such clinic."))
+
+
+class LockedOut(Refusal):
+    """Too many tries to sign in; the same for a name that no account has."""
+
+    def __init__(self, wait: timedelta) -> None:
+        minutes = max(1, math.ceil(wait / timedelta(minutes=1)))
+        text = f"Too many tries. Wait {minutes} min, then try again, or ask your administrator."
+        super().__init__(429, Error(code="locked_out", text=text))
+        self.headers = {"Retry-After": str(math.ceil(wait.total_seconds()))}
 
 
 class DeviceUnknown(Refusal):

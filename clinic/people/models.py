@@ -1,4 +1,4 @@
-"""User, Clinic and Membership."""
+"""User, Clinic, Membership and SignInTries."""
 
 from __future__ import annotations
 
@@ -76,3 +76,15 @@ class Membership(models.Model):
 
     def __str__(self) -> str:
         return f"{self.user_id} is {self.role} in {self.clinic_id}"
+
+
+class SignInTries(models.Model):
+    """Tries to sign in that were not right so far; see :mod:`clinic.people.lockout`."""
+
+    name = models.CharField(max_length=64, primary_key=True)
+    count = models.PositiveIntegerField()
+    last_at = models.DateTimeField()
+    shut_until = models.DateTimeField()
+
+    def __str__(self) -> str:
+        return f"{self.count} tries"

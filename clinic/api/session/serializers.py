@@ -22,6 +22,12 @@ class SignInSerializer(serializers.Serializer[Any]):
     username = serializers.CharField(max_length=60)
     password = serializers.CharField(max_length=200, trim_whitespace=False)
     device = DeviceSerializer()
+    code = serializers.CharField(
+        max_length=10,
+        required=False,
+        allow_blank=True,
+        help_text="Of the authenticator app, once the answer was second_factor_required.",
+    )
 
 
 class PersonSerializer(serializers.Serializer[Any]):

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from uuid import UUID
+
+import django_otp
 from django.conf import settings
 from django.contrib.auth import authenticate, login, logout
 from django.db import transaction
 from django.middleware.csrf import get_token
 from django.utils import timezone
+from django_otp.models import Device as FactorDevice
 from drf_spectacular.utils import extend_schema
 from rest_framework.permissions import AllowAny
 from rest_framework.request import Request
@@ -14,18 +18,21 @@ from rest_framework.response import Response
 from rest_framework.views import APIView
 
 from clinic.api.membership import SESSION_DEVICE
-from clinic.api.refusals import DeviceClosed, Refusal
+from clinic.api.refusals import DeviceClosed, LockedOut, Refusal
 from clinic.api.session.serializers import SessionSerializer, SignInSerializer
-from clinic.api.session.throttle import TriesPerAccount, TriesPerAddress
+from clinic.api.session.throttle import TriesPerAddress
+from clinic.devices.models import Device
 from clinic.devices.register import is_closed, register
 from clinic.errors.shape import Error
+from clinic.people import lockout, second_factor
+from clinic.people.models import User
 
 
 class SessionView(APIView):
     """The session of whoever asks."""
 
     permission_classes = (AllowAny,)
-    throttle_classes = (TriesPerAccount, TriesPerAddress)
+    throttle_classes = (TriesPerAddress,)
 
     @extend_schema(operation_id="session_read", responses=SessionSerializer)
     def get(self, request: Request) -> Response:
@@ -37,18 +44,23 @@ class SessionView(APIView):
         """Sign in; the device is made known to the clinic's people."""
         given = SignInSerializer(data=request.data)
         given.is_valid(raise_exception=True)
-        device = given.validated_data["device"]
-        user = authenticate(
-            request, username=given.validated_data["username"], password=given.validated_data["password"]
-        )
-        if user is None:
-            raise Refusal(401, Error(code="sign_in_failed", text="The account name and the password do not fit."))
+        told = given.validated_data
         now = timezone.now()
+        tries = _tries_of(told["username"], told["device"]["id"])
+        if wait := lockout.begin(tries, now=now):
+            raise LockedOut(wait)
+        user = authenticate(request, username=told["username"], password=told["password"])
+        if not isinstance(user, User):
+            raise Refusal(401, Error(code="sign_in_failed", text="The account name and the password do not fit."))
+        factor = _second_factor(user, told.get("code", "").strip())
+        lockout.succeeded(tries)
         with transaction.atomic():
-            if is_closed(register(user, device["id"], device["name"], now=now), now=now):
+            if is_closed(register(user, told["device"]["id"], told["device"]["name"], now=now), now=now):
                 raise DeviceClosed
         login(request._request, user)  # noqa: SLF001 - Django's own request carries the session
-        request.session[SESSION_DEVICE] = str(device["id"])
+        if factor:
+            django_otp.login(request._request, factor)  # noqa: SLF001
+        request.session[SESSION_DEVICE] = str(told["device"]["id"])
         request.user = user
         return Response(_session(request))
 
@@ -58,6 +70,25 @@ class SessionView(APIView):
         logout(request._request)  # noqa: SLF001
         request.user = request._request.user  # noqa: SLF001
         return Response(_session(request))
+
+
+def _tries_of(username: str, device: UUID) -> str:
+    known = Device.objects.filter(user__username=username, device_id=device, revoked_at=None).exists()
+    return lockout.name_of(username, device if known else None)
+
+
+def _second_factor(user: User, code: str) -> FactorDevice | None:
+    """What the code was checked with; None for an account without a second factor."""
+    if not second_factor.needed(user):
+        return None
+    if not code:
+        text = "This account needs the code of its authenticator app, too."
+        raise Refusal(401, Error(code="second_factor_required", text=text, field="code", allowed="6 digits"))
+    factor = second_factor.matching(user, code)
+    if factor is None:
+        text = "That is not the code of this moment. Wait for the next one and try again."
+        raise Refusal(401, Error(code="second_factor_failed", text=text, field="code", allowed="6 digits"))
+    return factor
 
 
 def _session(request: Request) -> dict[str, object]:

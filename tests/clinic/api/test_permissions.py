@@ -1,5 +1,6 @@
 """Who may ask for what: every address, every role, in the own clinic and in another, and nobody at all."""
 
+import uuid
 from collections.abc import Iterator
 
 import pytest
@@ -14,11 +15,6 @@ from tests.clinic.pen import EXAMINATION, TABLE
 
 CASE = {"schema": 1, "examination": EXAMINATION, "table": TABLE}
 REFUSED = {"not_authenticated", "clinic_unknown", "sign_in_failed", "device_unknown"}
-WRONG = {
-    "username": "nobody",
-    "password": "wrong",
-    "device": {"id": "0b0b7a52-7b1f-4c46-9d5e-3e1c8d2f6a10", "name": "x"},
-}
 
 
 @pytest.fixture
@@ -42,7 +38,7 @@ def signed(cast):
 def body(row, device):
     match row.address.rsplit("/", 1)[-1]:
         case "session":
-            return WRONG
+            return {"username": str(uuid.uuid4()), "password": "wrong", "device": {"id": device, "name": "Phone"}}
         case "propose":
             return CASE
         case _:

@@ -5,6 +5,9 @@ import uuid
 
 import pytest
 from django.test import Client
+from django.utils import timezone
+from django_otp.oath import TOTP
+from django_otp.plugins.otp_totp.models import TOTPDevice
 
 from clinic.devices.models import Device
 from tests.clinic.factories import PASSWORD
@@ -138,15 +141,94 @@ def test_a_fault_in_the_form_names_its_field(browser, cast, change, field):
     assert [error["field"] for error in response.json()["errors"]] == [field]
 
 
-def test_after_ten_tries_for_one_account_a_minute_the_next_must_wait(browser, cast):
-    for number in range(10):
-        assert sign_in(browser, password=f"guess {number}").status_code == 401
+def guess(browser, times, **options):
+    return [sign_in(browser, password=f"guess {number}", **options).status_code for number in range(times)]
+
+
+def test_after_five_wrong_tries_even_the_right_password_must_wait(browser, cast):
+    assert guess(browser, 5) == [401] * 5
     response = sign_in(browser)
 
     assert response.status_code == 429
-    assert response.json()["errors"][0]["code"] == "throttled"
-    assert 0 < int(response.headers["Retry-After"]) <= 61
+    assert response.json()["errors"][0]["code"] == "locked_out"
+    assert 0 < int(response.headers["Retry-After"]) <= 60
     assert sign_in(browser, username="jonas").status_code == 200
+
+
+def test_a_name_that_no_account_has_is_locked_out_alike(browser, cast):
+    assert guess(browser, 6, username="nobody") == [401] * 5 + [429]
+
+
+def test_a_strangers_guesses_do_not_lock_a_persons_own_phone_out(browser, cast):
+    sign_in(browser)
+
+    assert guess(Client(), 6, device=PHONE | {"id": str(uuid.uuid4())})[-1] == 429
+    assert sign_in(browser).status_code == 200
+
+
+def test_guesses_from_a_revoked_phone_count_as_a_strangers(browser, cast):
+    sign_in(browser)
+    Device.objects.filter(device_id=PHONE["id"]).update(revoked_at=timezone.now())
+    guess(browser, 5)
+
+    assert sign_in(browser, device=PHONE | {"id": str(uuid.uuid4())}).status_code == 429
+
+
+def test_a_right_password_takes_the_wrong_ones_off(browser, cast):
+    for _ in range(3):
+        assert guess(browser, 4) == [401] * 4
+        assert sign_in(browser).status_code == 200
+
+
+@pytest.fixture
+def authenticator(cast):
+    return TOTPDevice.objects.create(user=cast.surgeon.user, name="authenticator")
+
+
+def code_of(authenticator):
+    return f"{TOTP(authenticator.bin_key).token():06}"
+
+
+def sign_in_with(browser, code):
+    body = {"username": "amara", "password": PASSWORD, "device": PHONE, "code": code}
+    return call(browser, "post", body)
+
+
+def refusal(response):
+    (error,) = response.json()["errors"]
+    return response.status_code, error["code"], error["field"]
+
+
+def test_an_account_with_an_authenticator_needs_its_code(browser, authenticator):
+    assert refusal(sign_in(browser)) == (401, "second_factor_required", "code")
+    assert refusal(sign_in_with(browser, "")) == (401, "second_factor_required", "code")
+    assert browser.get(ADDRESS).json()["user"] is None
+    assert sign_in_with(browser, code_of(authenticator)).status_code == 200
+
+
+def test_a_wrong_code_is_refused_and_a_code_is_good_once(browser, authenticator):
+    code = code_of(authenticator)
+
+    assert sign_in_with(browser, code).status_code == 200
+    assert refusal(sign_in_with(browser, code)) == (401, "second_factor_failed", "code")
+
+
+def test_codes_are_not_guessed_for_long(browser, authenticator):
+    codes = [sign_in_with(browser, f"{number:06}").status_code for number in range(6)]
+
+    assert codes == [401] * 5 + [429]
+
+
+def test_a_wrong_password_does_not_tell_that_there_is_an_authenticator(browser, authenticator):
+    assert guess(browser, 1) == [401]
+    assert refusal(sign_in(browser, password=PASSWORD[1:]))[1] == "sign_in_failed"
+
+
+def test_an_authenticator_that_never_showed_a_code_does_not_count(browser, authenticator):
+    authenticator.confirmed = False
+    authenticator.save()
+
+    assert sign_in(browser).status_code == 200
 
 
 def test_reading_the_session_is_never_counted_as_a_try(browser, cast):
