@@ -22,6 +22,9 @@ import { noteStorage } from '../store/protection.js';
  * @property {() => void} closeStore
  */
 
+/** Who proved who they are has this long to confirm what it costs. */
+const CONFIRM_MS = 2 * 60_000;
+
 /** @type {Session} */
 const NOBODY = { phase: 'signed-out', login: 'unknown', user: null, clinic: null, clinics: [], waitUntil: 0 };
 
@@ -37,6 +40,7 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
   const session = observable(/** @type {Session} */ ({ ...NOBODY, phase: 'starting' }));
   /** @type {() => Promise<unknown>} */
   let send = async () => {};
+  let knownUntil = 0;
 
   const change = (/** @type {Partial<Session>} */ part) => session.set({ ...session.get(), ...part });
 
@@ -171,7 +175,9 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
     const { user, clinic } = session.get();
     const ledger = opened();
     if (!user || !clinic) throw new Fault('signed_out', 'Sign in first.');
-    await server.signIn({ username: user.username, ...who, device: await device.identity() });
+    // Once is enough for the question and its confirmation: the code of a second factor is good for one use.
+    if (Date.now() > knownUntil) await server.signIn({ username: user.username, ...who, device: await device.identity() });
+    knownUntil = Date.now() + CONFIRM_MS;
     change({ login: 'signed-in' });
     const unsent = await ledger.unsent();
     if (total(unsent) !== losing) {
@@ -181,6 +187,7 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
         allowed: unsent,
       });
     }
+    knownUntil = 0;
     await leave();
     await ledger.erase();
     change({ login: 'signed-in' });

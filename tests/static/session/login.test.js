@@ -249,7 +249,10 @@ test('who forgot the secret starts afresh with the password, told what is lost a
   await save(phone);
   await phone.lock();
   await assert.rejects(phone.startAfresh({ password: 'no' }), { code: 'sign_in_failed' });
-  await assert.rejects(phone.startAfresh({ password: PASSWORD }), fault => fault.code === 'unsent_work' && fault.value === 1);
+  phone.server.factor = '314159';
+  await assert.rejects(phone.startAfresh({ password: PASSWORD }), { code: 'second_factor_required' });
+  await assert.rejects(phone.startAfresh({ password: PASSWORD, code: '314159' }), fault => fault.code === 'unsent_work' && fault.value === 1);
+  phone.server.factor = 'used up';
   await phone.unlock(SECRET);
   assert.equal(phone.ledger.get().records.get().length, 1);
   await phone.lock();

@@ -8,6 +8,7 @@ import { html, useState } from '../../vendor/preact.js';
 export function LoginForm({ id, username: known = '' }) {
   const [username, setUsername] = useState(known);
   const [password, setPassword] = useState('');
+  const [code, setCode] = useState(/** @type {string | null} */ (null));
   const [faults, setFaults] = useState(/** @type {import('../../parts/fault-list/fault-list.js').FaultFacts[]} */ ([]));
   const [busy, setBusy] = useState(false);
 
@@ -17,8 +18,9 @@ export function LoginForm({ id, username: known = '' }) {
     setBusy(true);
     setFaults([]);
     try {
-      await signIn({ username: username.trim(), password });
+      await signIn({ username: username.trim(), password, ...(code && { code: code.trim() }) });
     } catch (fault) {
+      if (fault.code?.startsWith('second_factor_')) setCode('');
       setFaults([fault]);
     } finally {
       setBusy(false);
@@ -30,6 +32,8 @@ export function LoginForm({ id, username: known = '' }) {
     <${FaultList} faults=${faults} title="Not signed in." />
     <${Field} label="User name" name=${`${id}-user`} value=${username} onInput=${setUsername} input=${user} />
     <${Field} label="Password" name=${`${id}-password`} value=${password} onInput=${setPassword} input=${{ type: 'password', autocomplete: 'current-password' }} />
+    ${code !== null &&
+    html`<${Field} label="Code of your authenticator app" name=${`${id}-code`} value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
     <p role="status" class="soft">${busy ? 'Asking the clinic' : ''}</p>
   </form>`;
 }

@@ -1,4 +1,5 @@
 /** What can be done when the PIN or passphrase is forgotten: begin afresh with the account's password, knowing what that costs. */
+import { Field } from '../../parts/field/field.js';
 import { Notice } from '../../parts/notice/notice.js';
 import { SecretField } from '../../parts/secret-field/secret-field.js';
 import { Sheet } from '../../parts/sheet/sheet.js';
@@ -8,6 +9,7 @@ import { html, useState } from '../../vendor/preact.js';
 export function Forgotten() {
   const [open, setOpen] = useState(false);
   const [password, setPassword] = useState('');
+  const [code, setCode] = useState(/** @type {string | null} */ (null));
   const [unsent, setUnsent] = useState(/** @type {{count: number, text: string} | null} */ (null));
   const [problem, setProblem] = useState('');
 
@@ -15,8 +17,9 @@ export function Forgotten() {
     event.preventDefault();
     setProblem('');
     try {
-      await startAfresh({ password, losing: unsent?.count ?? 0 });
+      await startAfresh({ password, losing: unsent?.count ?? 0, ...(code && { code: code.trim() }) });
     } catch (/** @type {any} */ fault) {
+      if (fault.code?.startsWith('second_factor_')) setCode('');
       if (fault.code === 'unsent_work') setUnsent({ count: Number(fault.value), text: fault.text });
       else setProblem(fault.text ?? 'Nothing was changed.');
     }
@@ -27,6 +30,8 @@ export function Forgotten() {
       <form class="stack" onSubmit=${beginAfresh} novalidate>
         <p>Nobody can open the sealed records without it. This phone can be emptied and filled again from the clinic; that needs a network and your password.</p>
         <${SecretField} label="Password of your account" name="afresh-password" kind="passphrase" purpose="current-password" value=${password} onInput=${setPassword} />
+        ${code !== null &&
+        html`<${Field} label="Code of your authenticator app" name="afresh-code" value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
         ${unsent && html`<${Notice} level="stop"><p>${unsent.text}</p><//>`}
         ${problem && html`<p class="field-fault" role="alert">${problem}</p>`}
         <div class="buttons">
