@@ -8,6 +8,7 @@ ask                with                                                    answe
 =================  ======================================================  ===========================================
 about                                                                      ``{engine_version, tables: [TableStamp]}``
 check              ``kind``, ``body`` of a record                          ``{}``
+read_table         ``text`` of a file, TOML or JSON                        ``DoseTable``
 propose            ``case``                                                ``Proposal``
 draft_plan         ``case``, ``option``, ids and digests, ``note``         ``Plan``
 compare_drawing    ``option``, ``drawn``                                   ``Comparison``
@@ -38,6 +39,7 @@ from planner.errors import Fault, Refused
 from planner.limits import IsoMoment, Length, Unique
 from planner.proposal import propose
 from planner.records.case import Case
+from planner.records.dose_table import DoseTable
 from planner.records.patient import Patient
 from planner.records.plan import DrawnMuscle, Plan, RecordId, Signature
 from planner.values.card import Card
@@ -87,6 +89,13 @@ class Checking:
 
 
 @dataclass(frozen=True, kw_only=True)
+class ReadingTable:
+    """Which field a file's text came in; what is in it is the business of the tables."""
+
+    text: bool
+
+
+@dataclass(frozen=True, kw_only=True)
 class Proposing:
     """A case to be answered."""
 
@@ -129,8 +138,15 @@ def _about(fields: Fields) -> object:
 
 def _check(fields: Fields) -> object:
     read(Checking, dict.fromkeys(fields, True))
-    read_body(fields["kind"], fields["body"])
+    body = read_body(fields["kind"], fields["body"])
+    if isinstance(body, DoseTable):
+        tables.check_own(body)
     return {}
+
+
+def _read_table(fields: Fields) -> object:
+    read(ReadingTable, dict.fromkeys(fields, True))
+    return write(tables.from_text(fields["text"]))
 
 
 def _propose(fields: Fields) -> object:
@@ -194,6 +210,7 @@ def _self_test(fields: Fields) -> object:
 ASKS: dict[str, Callable[[Fields], object]] = {
     "about": _about,
     "check": _check,
+    "read_table": _read_table,
     "propose": _propose,
     "draft_plan": _draft_plan,
     "compare_drawing": _compare_drawing,

@@ -7,12 +7,13 @@ from types import MappingProxyType
 from planner.codec.faults import shorten
 from planner.codec.reading import read
 from planner.errors import Fault, Refused
+from planner.records.dose_table import DoseTable
 from planner.records.examination import Examination
 from planner.records.patient import Patient
 from planner.records.plan import Plan, Signature
 from planner.records.retraction import Retraction
 
-Body = Patient | Examination | Plan | Signature | Retraction
+Body = Patient | Examination | Plan | Signature | Retraction | DoseTable
 
 KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
     {
@@ -21,6 +22,7 @@ KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
         "plan": Plan,
         "signature": Signature,
         "retraction": Retraction,
+        "dose_table": DoseTable,
     }
 )
 

@@ -1,26 +1,32 @@
-"""One recipe worked out for one deviation."""
+"""One recipe worked out for one situation."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from enum import StrEnum
 from math import fsum
 
-from planner.anatomy import INSERTION_FROM_LIMBUS_MM, Muscle
-from planner.direction import Direction, direction_of
-from planner.dosing import steps
+from planner.dosing import addition, steps
+from planner.dosing.addition import Addition, Additions
 from planner.dosing.effect import Effect, effect_of
-from planner.dosing.recipe import Recipe
+from planner.dosing.place import place
+from planner.dosing.recipe import Move, Recipe
 from planner.dosing.rounding import to_half_mm
-from planner.dosing.rows import amount_at
-from planner.records.case import Change
+from planner.dosing.rows import Amount, amount_at
+from planner.dosing.setting import Setting, dose
+from planner.dosing.widest import widest_mm
+from planner.series import Series
+from planner.situation import Situation
 from planner.tables import Column, Table
-from planner.thresholds import exceeds, same
-from planner.values.option import Dose, Operation
-from planner.values.proposal import Target
+from planner.thresholds import exceeds
+from planner.values.option import Dose
+from planner.values.statement import Statement
 
 LARGEST_LAST_ROW_RESIDUAL_PD = 10.0
 """The last row may stand in for a larger angle while what it leaves is within the band usually called success."""
+
+PRINTED_MUSCLES = 2
+"""Dose tables are printed for two muscles; one, three and four are derived."""
 
 
 class Reach(StrEnum):
@@ -31,6 +37,7 @@ class Reach(StrEnum):
     BELOW = "below the first row"
     BEYOND = "beyond the last row"
     NO_COLUMN = "no such column"
+    NOT_DERIVED = "not derived from this table"
 
     @property
     def has_doses(self) -> bool:
@@ -55,103 +62,105 @@ class Draft:
     residual_pd: float
 
 
-def draft(table: Table, recipe: Recipe, target: Target, changes: tuple[Change, ...] = ()) -> Draft:
-    """The recipe's doses by the table, with those of ``changes`` that the surgeon set instead."""
-    direction = direction_of(target.horizontal_pd)
-    row_pd = recipe.row_pd(abs(target.horizontal_pd))
-    columns = _columns(table, direction, recipe)
+def draft(situation: Situation, recipe: Recipe, additions: Additions = addition.NONE) -> Draft:
+    """The recipe's doses by its source, with what is added and what the surgeon set instead."""
+    row_pd = recipe.row_pd(situation.dosed_pd)
+    columns = _columns(situation, recipe)
+    if not recipe.series and situation.table.only_as_printed and len(recipe.moves) != PRINTED_MUSCLES:
+        return _without_doses(situation, recipe, Reach.NOT_DERIVED)
     if columns is None:
-        return _without_doses(recipe, Reach.NO_COLUMN, row_pd, target)
+        return _without_doses(situation, recipe, Reach.NO_COLUMN)
     if any(exceeds(column.first_pd, row_pd) for column in columns):
-        return _without_doses(recipe, Reach.BELOW, row_pd, target)
-    doses = tuple(
-        _dose(steps.Asked(table=table, column=column, move=move, row_pd=row_pd, target=target))
-        for column, move in zip(columns, recipe.moves, strict=True)
+        return _without_doses(situation, recipe, Reach.BELOW)
+    settings = tuple(
+        _setting(situation, recipe, move, column, additions.get(move))
+        for move, column in zip(recipe.moves, columns, strict=True)
     )
     reach = Reach.WITHIN
     if any(exceeds(row_pd, column.last_pd) for column in columns):
-        _, residual_pd = _outcome(_effects(columns, doses, row_pd), target)
-        if exceeds(abs(residual_pd), LARGEST_LAST_ROW_RESIDUAL_PD):
-            return _without_doses(recipe, Reach.BEYOND, row_pd, target)
+        as_printed = [effect_of(column, each.table_mm, row_pd) for column, each in zip(columns, settings, strict=True)]
+        _, residual_pd = _outcome(situation, as_printed)
+        if exceeds(abs(residual_pd - situation.intended_pd), LARGEST_LAST_ROW_RESIDUAL_PD):
+            return _without_doses(situation, recipe, Reach.BEYOND)
         reach = Reach.LAST_ROW
-    doses = tuple(_finished(dose, changes) for dose in doses)
-    effects = _effects(columns, doses, row_pd)
-    correction_pd, residual_pd = _outcome(effects, target)
+    effects = [effect_of(column, each.counted_mm, row_pd) for column, each in zip(columns, settings, strict=True)]
+    correction_pd, residual_pd = _outcome(situation, effects)
     return Draft(
         recipe=recipe,
         reach=reach,
         row_pd=row_pd,
         columns=columns,
-        doses=doses,
-        effects=effects,
+        doses=tuple(
+            dose(move, each, _explained(situation, recipe, column))
+            for move, each, column in zip(recipe.moves, settings, columns, strict=True)
+        ),
+        effects=tuple(effects),
         correction_pd=correction_pd,
         residual_pd=residual_pd,
     )
 
 
-def _columns(table: Table, direction: Direction, recipe: Recipe) -> tuple[Column, ...] | None:
-    found = [table.columns.get((direction, move.form, move.operation)) for move in recipe.moves]
-    columns = tuple(column for column in found if column is not None)
-    return columns if len(columns) == len(found) else None
+def source_of(situation: Situation, recipe: Recipe) -> Table | Series:
+    """What doses the recipe."""
+    return recipe.series or situation.table
 
 
-def _without_doses(recipe: Recipe, reach: Reach, row_pd: float, target: Target) -> Draft:
+def _columns(situation: Situation, recipe: Recipe) -> tuple[Column, ...] | None:
+    if recipe.series:
+        return (recipe.series.column,) * len(recipe.moves)
+    columns = situation.table.columns
+    found = [columns.get((situation.direction, move.form, move.operation)) for move in recipe.moves]
+    present = tuple(column for column in found if column is not None)
+    return present if len(present) == len(found) else None
+
+
+def _without_doses(situation: Situation, recipe: Recipe, reach: Reach) -> Draft:
     return Draft(
         recipe=recipe,
         reach=reach,
-        row_pd=row_pd,
+        row_pd=recipe.row_pd(situation.dosed_pd),
         columns=(),
         doses=(),
         effects=(),
         correction_pd=0.0,
-        residual_pd=round(target.horizontal_pd, 1) + 0.0,
+        residual_pd=round(situation.target.horizontal_pd, 1) + 0.0,
     )
 
 
-def _dose(asked: steps.Asked) -> Dose:
-    amount = amount_at(asked.column, asked.row_pd)
+def _setting(situation: Situation, recipe: Recipe, move: Move, column: Column, added: Addition | None) -> Setting:
+    wanted = (recipe.id, move.eye, move.muscle)
+    changes = situation.case.changes
+    return Setting(
+        table_mm=to_half_mm(_amount(situation, recipe, column).mm),
+        addition=added,
+        widest_mm=widest_mm(source_of(situation, recipe), move.muscle, move.operation),
+        set_mm=next((each.mm for each in changes if (each.option, each.eye, each.muscle) == wanted), None),
+        spent_mm=situation.spent_mm(move.eye, move.muscle, move.operation),
+        place=place(situation, move.eye, move.muscle),
+    )
+
+
+def _amount(situation: Situation, recipe: Recipe, column: Column) -> Amount:
+    amount = amount_at(column, recipe.row_pd(situation.dosed_pd))
     if amount is None:
         raise AssertionError("a column is asked only from its first row on")
-    mm = to_half_mm(amount.mm)
-    muscle, operation = asked.move.muscle, asked.move.operation
-    return Dose(
-        eye=asked.move.eye,
-        muscle=muscle,
-        operation=operation,
-        mm=mm,
-        table_mm=mm,
-        changed=False,
-        insertion_mm=INSERTION_FROM_LIMBUS_MM[muscle],
-        limbus_mm=limbus_mm(muscle, operation, mm),
-        steps=steps.explain(asked, amount, mm),
+    return amount
+
+
+def _explained(situation: Situation, recipe: Recipe, column: Column) -> tuple[Statement, ...]:
+    amount = _amount(situation, recipe, column)
+    asked = steps.Asked(
+        stamp=source_of(situation, recipe).stamp,
+        column=column,
+        recipe=recipe,
+        row_pd=recipe.row_pd(situation.dosed_pd),
+        target=situation.target,
+        overcorrection_pd=situation.case.overcorrection_pd,
     )
+    return steps.explain(asked, amount, to_half_mm(amount.mm))
 
 
-def _finished(dose: Dose, changes: tuple[Change, ...]) -> Dose:
-    set_mm = next((each.mm for each in changes if (each.eye, each.muscle) == (dose.eye, dose.muscle)), dose.table_mm)
-    changed = not same(set_mm, dose.table_mm)
-    mm = set_mm if changed else dose.table_mm
-    said = (*dose.steps, steps.changed(dose.table_mm, mm)) if changed else dose.steps
-    return replace(
-        dose,
-        mm=mm,
-        changed=changed,
-        limbus_mm=limbus_mm(dose.muscle, dose.operation, mm),
-        steps=(*said, steps.limbus(dose.muscle, dose.operation, mm)),
-    )
-
-
-def limbus_mm(muscle: Muscle, operation: Operation, mm: float) -> float:
-    """Arc from the limbus to the new attachment: behind the insertion after a recession, at it after a resection."""
-    insertion_mm = INSERTION_FROM_LIMBUS_MM[muscle]
-    return round(insertion_mm + mm, 2) if operation is Operation.RECESS else insertion_mm
-
-
-def _effects(columns: tuple[Column, ...], doses: tuple[Dose, ...], row_pd: float) -> tuple[Effect, ...]:
-    return tuple(effect_of(column, dose.mm, row_pd) for column, dose in zip(columns, doses, strict=True))
-
-
-def _outcome(effects: tuple[Effect, ...], target: Target) -> tuple[float, float]:
-    sign = direction_of(target.horizontal_pd).sign
-    correction_pd = sign * fsum(effect.pd for effect in effects)
-    return round(correction_pd, 1) + 0.0, round(target.horizontal_pd - correction_pd, 1) + 0.0
+def _outcome(situation: Situation, effects: list[Effect]) -> tuple[float, float]:
+    deviation_pd = situation.target.horizontal_pd
+    correction_pd = situation.direction.sign * fsum(effect.pd for effect in effects)
+    return round(correction_pd, 1) + 0.0, round(deviation_pd - correction_pd, 1) + 0.0

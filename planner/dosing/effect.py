@@ -9,9 +9,6 @@ from itertools import pairwise
 from planner.tables import Column
 from planner.thresholds import exceeds, same
 
-SHARE_OF_ROW = 0.5
-"""A muscle done at the amount of a row corrects half of that row's deviation (common practice)."""
-
 
 class Basis(StrEnum):
     """What an effect rests on."""
@@ -32,23 +29,24 @@ class Effect:
 def effect_of(column: Column, mm: float, near_pd: float) -> Effect:
     """The effect of ``mm`` on one muscle.
 
-    Where several rows print the same dose, the one nearest to ``near_pd``, the row that was asked for, is meant.
-    Below the first row the effect is taken as proportional down to nothing; above the last row no more is counted than
-    the last row's, for no table says that more is gained.
+    Where a band or several rows have the same dose, what is nearest to ``near_pd``, the row that was asked for, is
+    meant. Below the first row the effect is taken as proportional down to nothing; above the last row no more is
+    counted than the last row's, for no table says that more is gained.
     """
-    first_pd, first_mm = column.rows[0]
-    if exceeds(first_mm, mm):
-        return Effect(pd=SHARE_OF_ROW * first_pd * mm / first_mm, basis=Basis.BELOW_FIRST_ROW)
-    if exceeds(mm, column.rows[-1][1]):
-        return Effect(pd=SHARE_OF_ROW * column.last_pd, basis=Basis.ABOVE_LAST_ROW)
-    return Effect(pd=SHARE_OF_ROW * _row_of(column, mm, near_pd), basis=Basis.ROWS)
+    first, last = column.rows[0], column.rows[-1]
+    if exceeds(first.mm, mm):
+        return Effect(pd=column.share * first.least_pd * mm / first.mm, basis=Basis.BELOW_FIRST_ROW)
+    if exceeds(mm, last.mm):
+        return Effect(pd=column.share * last.most_pd, basis=Basis.ABOVE_LAST_ROW)
+    return Effect(pd=column.share * _answered_pd(column, mm, near_pd), basis=Basis.ROWS)
 
 
-def _row_of(column: Column, mm: float, near_pd: float) -> float:
-    alike = [deviation_pd for deviation_pd, dose_mm in column.rows if same(dose_mm, mm)]
+def _answered_pd(column: Column, mm: float, near_pd: float) -> float:
+    alike = [row for row in column.rows if same(row.mm, mm)]
     if alike:
-        return min(max(near_pd, alike[0]), alike[-1])
-    for (below_pd, below_mm), (above_pd, above_mm) in pairwise(column.rows):
-        if exceeds(above_mm, mm):
-            return below_pd + (mm - below_mm) / (above_mm - below_mm) * (above_pd - below_pd)
-    return column.last_pd
+        return min(max(near_pd, alike[0].least_pd), alike[-1].most_pd)
+    for below, above in pairwise(column.rows):
+        if exceeds(above.mm, mm):
+            share = (mm - below.mm) / (above.mm - below.mm)
+            return below.most_pd + share * (above.least_pd - below.most_pd)
+    return column.rows[-1].most_pd

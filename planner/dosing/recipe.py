@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.anatomy import Eye, Muscle
+from planner.series import Series
 from planner.tables import Form
 from planner.values.option import Family, Operation
 
@@ -21,12 +22,16 @@ class Move:
 
 @dataclass(frozen=True, kw_only=True)
 class Recipe:
-    """An operation for a horizontal deviation; the right eye's moves stand first."""
+    """An operation for a horizontal deviation; the right eye's moves stand first.
+
+    ``series`` doses it where it is not dosed by the case's table.
+    """
 
     id: str
     family: Family
     title: str
     moves: tuple[Move, ...]
+    series: Series | None = None
 
     @property
     def eyes(self) -> frozenset[Eye]:
@@ -34,5 +39,5 @@ class Recipe:
         return frozenset(move.eye for move in self.moves)
 
     def row_pd(self, size_pd: float) -> float:
-        """The row that answers a deviation of ``size_pd``: 2 D / n."""
-        return 2 * size_pd / len(self.moves)
+        """The row that answers a deviation of ``size_pd``: 2 D / n in a table, D in a series."""
+        return size_pd if self.series else 2 * size_pd / len(self.moves)

@@ -1,19 +1,17 @@
-"""Reading a column of a dose table."""
+"""Reading a column of doses."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from itertools import pairwise
 
-from planner.tables import Column
+from planner.tables import Column, Row
 from planner.thresholds import exceeds, same
-
-Row = tuple[float, float]
 
 
 @dataclass(frozen=True, kw_only=True)
 class Amount:
-    """``mm`` before rounding, and the rows it stands between; on a row or at the last one both are that row."""
+    """``mm`` before rounding, and the rows it stands between; on a row, in a band or at the last row both are that."""
 
     mm: float
     below: Row
@@ -26,14 +24,22 @@ class Amount:
 
 
 def amount_at(column: Column, row_pd: float) -> Amount | None:
-    """The amount for a deviation; the last row's above the column, None below its first row."""
+    """The amount for a deviation; the last row's above the column, None below its first row.
+
+    Between two bands the lower one holds.
+    """
     if exceeds(column.first_pd, row_pd):
         return None
     for below, above in pairwise(column.rows):
-        if same(row_pd, below[0]) or row_pd < below[0]:
-            return Amount(mm=below[1], below=below, above=below)
-        if exceeds(above[0], row_pd):
-            share = (row_pd - below[0]) / (above[0] - below[0])
-            return Amount(mm=below[1] + share * (above[1] - below[1]), below=below, above=above)
-    last = column.rows[-1]
-    return Amount(mm=last[1], below=last, above=last)
+        if not same(row_pd, above.first_pd) and row_pd < above.first_pd:
+            return _on(below) if column.is_banded or same(row_pd, below.first_pd) else _between(below, above, row_pd)
+    return _on(column.rows[-1])
+
+
+def _on(row: Row) -> Amount:
+    return Amount(mm=row.mm, below=row, above=row)
+
+
+def _between(below: Row, above: Row, row_pd: float) -> Amount:
+    share = (row_pd - below.last_pd) / (above.first_pd - below.last_pd)
+    return Amount(mm=below.mm + share * (above.mm - below.mm), below=below, above=above)

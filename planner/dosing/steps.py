@@ -1,57 +1,61 @@
-"""Why this many millimetres: from the reading to the ruler, a sentence each."""
+"""Why this many millimetres: from the reading to the table's figure, a sentence each."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
-from planner.anatomy import INSERTION_FROM_LIMBUS_MM, INSERTION_PROVENANCE, Muscle
 from planner.dosing import rounding
-from planner.dosing.recipe import Move
+from planner.dosing.recipe import Recipe
 from planner.dosing.rows import Amount
 from planner.figures import mm, pd
 from planner.provenance import Mark, Provenance
 from planner.records.technique import Condition
-from planner.tables import Column, Table
+from planner.tables import Column, Row
 from planner.thresholds import exceeds, same
-from planner.values.option import Operation
 from planner.values.proposal import Target
 from planner.values.statement import Statement
+from planner.values.table_stamp import TableStamp
 
 SHARE = Provenance(
     mark=Mark.COMMON_PRACTICE, source="a muscle at its row's amount corrects half of the row's deviation"
 )
-SURGEON = Provenance(mark=Mark.HOUSE_RULE, source="the surgeon's figure counts; the table's stays beside it")
+OVERCORRECTION = Provenance(
+    mark=Mark.COMMON_PRACTICE,
+    source="many aim at a small early overcorrection of intermittent exotropia; how much is the surgeon's setting",
+)
+BETWEEN_BANDS = Provenance(mark=Mark.HOUSE_RULE, source="nothing is interpolated between bands: the lower one holds")
+SMALLER_END = Provenance(mark=Mark.HOUSE_RULE, source="of a printed range of doses the smaller end is taken")
 
 
 @dataclass(frozen=True, kw_only=True)
 class Asked:
-    """What a dose was asked for: which move, by which column of which table, at which row, for which deviation."""
+    """What a dose was asked for: by which column of which source, at which row, for which deviation."""
 
-    table: Table
+    stamp: TableStamp
     column: Column
-    move: Move
+    recipe: Recipe
     row_pd: float
     target: Target
+    overcorrection_pd: float
 
 
 def explain(asked: Asked, amount: Amount, rounded_mm: float) -> tuple[Statement, ...]:
     """The steps from the reading to the table's dose."""
-    found = (_reading(asked), _share(asked), _row(asked, amount))
-    return found if same(amount.mm, rounded_mm) else (*found, _rounding(amount.mm, rounded_mm))
+    return tuple(_steps(asked, amount, rounded_mm))
 
 
-def changed(table_mm: float, mm_set: float) -> Statement:
-    """The surgeon set another dose."""
-    return Statement(
-        code="changed",
-        text=f"The surgeon set {mm(mm_set)}; the table says {mm(table_mm)}.",
-        provenance=SURGEON,
-        facts={"table_mm": table_mm, "mm": mm_set},
-    )
+def _steps(asked: Asked, amount: Amount, rounded_mm: float) -> Iterator[Statement]:
+    yield _reading(asked.target)
+    if asked.overcorrection_pd:
+        yield _overcorrection(asked)
+    yield _share(asked)
+    yield from _between(asked, amount) if amount.is_between else _row(asked, amount.below)
+    if not same(amount.mm, rounded_mm):
+        yield _rounding(amount.mm, rounded_mm)
 
 
-def _reading(asked: Asked) -> Statement:
-    target = asked.target
+def _reading(target: Target) -> Statement:
     reading, deviation_pd = target.reading, target.horizontal_pd
     sense = "Eso" if deviation_pd > 0 else "Exo"
     how = f"primary position, {reading.range}, {reading.correction} correction"
@@ -65,59 +69,101 @@ def _reading(asked: Asked) -> Statement:
     )
 
 
+def _overcorrection(asked: Asked) -> Statement:
+    dosed_pd = abs(asked.target.horizontal_pd) + asked.overcorrection_pd
+    return Statement(
+        code="overcorrection",
+        text=f"The surgeon wants {pd(asked.overcorrection_pd)} of early overcorrection: {pd(dosed_pd)} are dosed.",
+        provenance=OVERCORRECTION,
+        facts={"overcorrection_pd": asked.overcorrection_pd, "dosed_pd": round(dosed_pd, 2)},
+    )
+
+
 _SHARES = {
-    0.5: "Four muscles, two per eye, share the work: each is done at the row of half the deviation, {row}.",
-    1.0: "Two muscles share the work: each is done at the row of the deviation, {row}.",
-    2.0: "One muscle does all the work: it is done at the row of twice the deviation, {row}.",
+    1: "One muscle does all the work: it is done at the row of twice {whole}, {row}.",
+    2: "Two muscles share the work: each is done at the row of {whole}, {row}.",
+    3: "Three muscles share the work: each is done at the row of two thirds of {whole}, {row}.",
+    4: "Four muscles, two per eye, share the work: each is done at the row of half of {whole}, {row}.",
 }
-_THREE = "Three muscles share the work: each is done at the row of two thirds of the deviation, {row}."
 
 
 def _share(asked: Asked) -> Statement:
-    ratio = asked.row_pd / abs(asked.target.horizontal_pd)
-    words = next((text for share, text in _SHARES.items() if same(share, ratio)), _THREE)
+    facts = {"row_pd": round(asked.row_pd, 2)}
+    if asked.recipe.series:
+        text = f"The series gives its doses by the deviation to be corrected, {pd(asked.row_pd)}."
+        return Statement(code="share", text=text, provenance=asked.stamp.provenance, facts=facts)
+    whole = "that" if asked.overcorrection_pd else "the deviation"
+    text = _SHARES[len(asked.recipe.moves)].format(whole=whole, row=pd(asked.row_pd))
+    return Statement(code="share", text=text, provenance=SHARE, facts=facts)
+
+
+def _between(asked: Asked, amount: Amount) -> Iterator[Statement]:
+    below, above = amount.below, amount.above
+    yield Statement(
+        code="interpolation",
+        text=(
+            f"{_where(asked)}: between the rows {pd(below.last_pd)} ({mm(below.mm)}) and {pd(above.first_pd)} "
+            f"({mm(above.mm)}) lies {mm(amount.mm)}."
+        ),
+        provenance=_between_rows_of(asked.stamp),
+        facts={
+            "below_pd": below.last_pd,
+            "below_mm": below.mm,
+            "above_pd": above.first_pd,
+            "above_mm": above.mm,
+            "mm": round(amount.mm, 4),
+        },
+    )
+    if exceeds(above.up_to_mm, above.mm):
+        yield _smaller_end(below, above)
+
+
+def _row(asked: Asked, row: Row) -> Iterator[Statement]:
+    said = mm(row.mm) if same(row.up_to_mm, row.mm) else f"{mm(row.mm)} to {mm(row.up_to_mm)}"
+    beyond = exceeds(asked.row_pd, row.last_pd)
+    last = row == asked.column.rows[-1]
+    if beyond and last:
+        code, text = "last_row", f"the table ends at {_name(row)}, {said}; no more is taken."
+    elif row.is_band:
+        code, text = "band", f"{_name(row)} says {said}."
+    else:
+        code, text = "row", f"{_name(row)} says {said}."
+    yield Statement(
+        code=code,
+        text=f"{_where(asked)}: {text}",
+        provenance=asked.stamp.provenance,
+        facts={"from_pd": row.first_pd, "to_pd": row.last_pd, "mm": row.mm}
+        if row.is_band
+        else {"row_pd": row.last_pd, "mm": row.mm},
+    )
+    if beyond and not last:
+        text = f"{pd(asked.row_pd)} lie between two bands: nothing is interpolated, the lower band holds."
+        yield Statement(
+            code="between_bands", text=text, provenance=BETWEEN_BANDS, facts={"row_pd": round(asked.row_pd, 2)}
+        )
+    if exceeds(row.up_to_mm, row.mm):
+        yield _smaller_end(row, row)
+
+
+def _smaller_end(below: Row, above: Row) -> Statement:
     return Statement(
-        code="share",
-        text=words.format(row=pd(asked.row_pd)),
-        provenance=SHARE,
-        facts={"row_pd": round(asked.row_pd, 2)},
+        code="smaller_end",
+        text=f"Print gives up to {mm(above.up_to_mm)}: the smaller end is taken.",
+        provenance=SMALLER_END,
+        facts={"below_up_to_mm": below.up_to_mm, "above_up_to_mm": above.up_to_mm},
     )
 
 
-def _row(asked: Asked, amount: Amount) -> Statement:
-    where = f"{asked.table.stamp.name}, {asked.column.heading}"
-    (below_pd, below_mm), (above_pd, above_mm) = amount.below, amount.above
-    if amount.is_between:
-        return Statement(
-            code="interpolation",
-            text=f"{where}: between the rows {pd(below_pd)} ({mm(below_mm)}) and {pd(above_pd)} ({mm(above_mm)}) lies "
-            f"{mm(amount.mm)}.",
-            provenance=_between_rows_of(asked.table),
-            facts={
-                "below_pd": below_pd,
-                "below_mm": below_mm,
-                "above_pd": above_pd,
-                "above_mm": above_mm,
-                "mm": round(amount.mm, 4),
-            },
-        )
-    if exceeds(asked.row_pd, below_pd):
-        return Statement(
-            code="last_row",
-            text=f"{where}: the table ends at the row {pd(below_pd)}, {mm(below_mm)}; no more is taken.",
-            provenance=asked.table.provenance,
-            facts={"row_pd": below_pd, "mm": below_mm},
-        )
-    return Statement(
-        code="row",
-        text=f"{where}: the row {pd(below_pd)} says {mm(below_mm)}.",
-        provenance=asked.table.provenance,
-        facts={"row_pd": below_pd, "mm": below_mm},
-    )
+def _where(asked: Asked) -> str:
+    return f"{asked.stamp.name}, {asked.column.heading}"
 
 
-def _between_rows_of(table: Table) -> Provenance:
-    given = table.provenance
+def _name(row: Row) -> str:
+    return f"the band {row.first_pd:g} to {pd(row.last_pd)}" if row.is_band else f"the row {pd(row.last_pd)}"
+
+
+def _between_rows_of(stamp: TableStamp) -> Provenance:
+    given = stamp.provenance
     mark = Mark.FROM_MEMORY if given.mark is Mark.FROM_MEMORY else Mark.COMPUTED
     return Provenance(mark=mark, source=f"straight line between two rows of: {given.source}")
 
@@ -129,13 +175,3 @@ def _rounding(exact_mm: float, rounded_mm: float) -> Statement:
         provenance=rounding.PROVENANCE,
         facts={"exact_mm": round(exact_mm, 4), "mm": rounded_mm},
     )
-
-
-def limbus(muscle: Muscle, operation: Operation, dose_mm: float) -> Statement:
-    """Where the muscle ends up, from the limbus."""
-    insertion_mm = INSERTION_FROM_LIMBUS_MM[muscle]
-    if operation is Operation.RECESS:
-        text = f"{mm(insertion_mm)} from the limbus to the insertion and {mm(dose_mm)} behind it."
-    else:
-        text = f"Reattached at the insertion, {mm(insertion_mm)} from the limbus."
-    return Statement(code="limbus", text=text, provenance=INSERTION_PROVENANCE, facts={"insertion_mm": insertion_mm})

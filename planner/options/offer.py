@@ -4,31 +4,38 @@ from __future__ import annotations
 
 from planner import rules
 from planner.dosing.draft import Draft, draft
-from planner.dosing.recipe import Recipe
-from planner.options import both_eyes, changes, four_muscles, one_eye, one_muscle, three_muscles
+from planner.options import (
+    augmentation,
+    both_eyes,
+    four_muscles,
+    one_eye,
+    one_muscle,
+    overcorrection,
+    series,
+    three_muscles,
+)
 from planner.options.order import in_order
 from planner.options.reasons import reasons
 from planner.situation import Situation
 from planner.thresholds import same
 from planner.values.option import Option
 
-FAMILIES = (both_eyes, one_eye, one_muscle, three_muscles, four_muscles)
+FAMILIES = (both_eyes, one_eye, one_muscle, series, three_muscles, four_muscles)
 
 
 def offer(situation: Situation) -> tuple[Option, ...]:
-    """The options, best first, with the surgeon's changes; :class:`planner.errors.Refused` where one fits no option.
+    """The options, best first, with the surgeon's changes.
 
     None where there is no horizontal deviation.
     """
+    overcorrection.check(situation)
     families = () if same(situation.target.horizontal_pd, 0) else FAMILIES
-    drafts = [_drafted(situation, recipe) for family in families for recipe in family.recipes(situation)]
-    changes.check(situation.case.changes, drafts)
-    return in_order([_option(situation, each) for each in drafts])
-
-
-def _drafted(situation: Situation, recipe: Recipe) -> Draft:
-    set_by_hand = tuple(change for change in situation.case.changes if change.option == recipe.id)
-    return draft(situation.table, recipe, situation.target, set_by_hand)
+    drafts = [
+        draft(situation, recipe, augmentation.additions(situation, recipe))
+        for family in families
+        for recipe in family.recipes(situation)
+    ]
+    return in_order([_option(situation, each) for each in drafts], situation.intended_pd)
 
 
 def _option(situation: Situation, drafted: Draft) -> Option:
@@ -43,4 +50,5 @@ def _option(situation: Situation, drafted: Draft) -> Option:
         reasons_for=tuple(reason.statement for reason in said if reason.speaks_for),
         reasons_against=tuple(reason.statement for reason in said if not reason.speaks_for),
         notices=rules.notices(situation, drafted),
+        table=drafted.recipe.series.stamp if drafted.recipe.series else None,
     )

@@ -12,7 +12,7 @@ EXPLANATION = Notice(
     code="order_of_options",
     text=(
         "The options stand in this order: without a stop first; then those with fewer cautions; then those with more "
-        "reasons for than against; then fewer muscles; then the smaller expected residual; then by name."
+        "reasons for than against; then fewer muscles; then the expected result nearer to what is wanted; then by name."
     ),
     provenance=HOUSE,
     facts={},
@@ -20,12 +20,12 @@ EXPLANATION = Notice(
 )
 
 
-def in_order(options: list[Option]) -> tuple[Option, ...]:
-    """The options, best first."""
-    return tuple(sorted(options, key=lambda option: (*rank(option), option.id)))
+def in_order(options: list[Option], intended_pd: float) -> tuple[Option, ...]:
+    """The options, best first; ``intended_pd`` is what is meant to be there early after surgery, eso +."""
+    return tuple(sorted(options, key=lambda option: (*rank(option, intended_pd), option.id)))
 
 
-def rank(option: Option) -> tuple[bool, int, int, int, float]:
+def rank(option: Option, intended_pd: float = 0.0) -> tuple[bool, int, int, int, float]:
     """What the order goes by; ``order_of_options`` says it in words."""
     levels = [notice.level for notice in option.notices]
     return (
@@ -33,5 +33,5 @@ def rank(option: Option) -> tuple[bool, int, int, int, float]:
         levels.count(Level.CAUTION),
         len(option.reasons_against) - len(option.reasons_for),
         len(option.doses),
-        abs(option.expected_residual_pd),
+        round(abs(option.expected_residual_pd - intended_pd), 1),
     )

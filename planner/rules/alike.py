@@ -37,7 +37,12 @@ class Alike:
 
 
 def alike(doses: Iterable[Dose]) -> Iterator[Alike]:
-    """The doses gathered by muscle, operation and millimetres, the largest of a muscle first."""
-    ordered = sorted(doses, key=lambda dose: (dose.muscle, dose.operation, -dose.mm))
-    for (muscle, operation, minus_mm), group in groupby(ordered, lambda dose: (dose.muscle, dose.operation, -dose.mm)):
+    """The doses that have a figure gathered by muscle, operation and millimetres, the largest of a muscle first."""
+    figured = [dose for dose in doses if dose.mm is not None]
+    ordered = sorted(figured, key=_key)
+    for (muscle, operation, minus_mm), group in groupby(ordered, _key):
         yield Alike(eyes=tuple(dose.eye for dose in group), muscle=muscle, operation=operation, mm=-minus_mm)
+
+
+def _key(dose: Dose) -> tuple[Muscle, Operation, float]:
+    return dose.muscle, dose.operation, -dose.figure_mm

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.dosing.draft import LARGEST_LAST_ROW_RESIDUAL_PD, Draft, Reach
+from planner.dosing.draft import LARGEST_LAST_ROW_RESIDUAL_PD, Draft, Reach, source_of
 from planner.dosing.effect import Basis
 from planner.figures import mm, pd
 from planner.provenance import Mark, Provenance
@@ -23,10 +23,12 @@ ABOVE_LAST = Provenance(mark=Mark.HOUSE_RULE, source="no more effect is counted 
 
 def notices(situation: Situation, draft: Draft) -> Iterator[Notice]:
     """A stop where there is no dose, a caution where the last row stands in, and what an effect rests on."""
-    name = situation.table.stamp.name
+    name = source_of(situation, draft.recipe).stamp.name
     match draft.reach:
         case Reach.NO_COLUMN:
             yield _stop("no_column", f"{name} has no column for this operation.")
+        case Reach.NOT_DERIVED:
+            yield _stop("not_derived", f"{name} is used as printed, for two muscles: no other operation is derived.")
         case Reach.BELOW:
             yield _below(situation, draft)
         case Reach.BEYOND:
@@ -85,14 +87,15 @@ def _last_row(situation: Situation, draft: Draft) -> Notice:
         (column, dose) for column, dose in zip(draft.columns, draft.doses, strict=True) if column.last_pd < draft.row_pd
     ]
     column, dose = min(ended, key=lambda pair: pair[0].last_pd)
+    last_mm = dose.table_mm or 0.0
     text = (
-        f"{situation.table.stamp.name} ends at {pd(column.last_pd)} ({column.heading}, {mm(dose.table_mm)}); this "
+        f"{situation.table.stamp.name} ends at {pd(column.last_pd)} ({column.heading}, {mm(last_mm)}); this "
         f"operation asks for the row {pd(draft.row_pd)}. The last row's dose is used."
     )
     return Notice(
         code="last_row_used",
         text=text,
         provenance=SUCCESS_BAND,
-        facts={"last_pd": column.last_pd, "row_pd": round(draft.row_pd, 2), "last_mm": dose.table_mm},
+        facts={"last_pd": column.last_pd, "row_pd": round(draft.row_pd, 2), "last_mm": last_mm},
         level=Level.CAUTION,
     )

@@ -11,14 +11,14 @@ from planner.errors import Fault, Refused
 from planner.provenance import Mark
 from planner.records.dose_table import DoseTable
 from planner.tables.checks import check
-from planner.tables.table import Table, table_of
+from planner.tables.table import Table, stamp_of, table_of
 
 FOLDER = Path(__file__).parent
 
 
 def table(table_id: str) -> Table:
     """The table of that id; :class:`Refused` with ``unknown_table`` where there is none."""
-    known = _ids()
+    known = ids()
     if table_id not in known:
         allowed = ", ".join(known)
         text = "There is no such dose table."
@@ -27,14 +27,17 @@ def table(table_id: str) -> Table:
 
 
 def tables() -> tuple[Table, ...]:
-    """All tables, the most trustworthy first: it is the one that a new user starts from."""
-    marks = tuple(Mark)
-    opened = [_open(table_id) for table_id in _ids()]
-    return tuple(sorted(opened, key=lambda each: (marks.index(each.provenance.mark), each.stamp.id)))
+    """All tables: those for usual angles first, of these the most trustworthy; a new user starts from the first."""
+    return tuple(sorted(map(_open, ids()), key=_place))
+
+
+def _place(each: Table) -> tuple[bool, int, str]:
+    return each.only_as_printed, tuple(Mark).index(each.provenance.mark), each.stamp.id
 
 
 @cache
-def _ids() -> tuple[str, ...]:
+def ids() -> tuple[str, ...]:
+    """The ids of the engine's own tables."""
     return tuple(sorted(file.stem for file in FOLDER.glob("*.toml")))
 
 
@@ -45,7 +48,7 @@ def _open(table_id: str) -> Table:
     if written.id != table_id:
         text = "The table's id is not the name of its file."
         raise Refused(Fault(code="not_allowed", text=text, field="id", value=written.id, allowed=table_id))
-    return table_of(written)
+    return table_of(written, stamp_of(written))
 
 
 def read_table(json_value: object) -> DoseTable:

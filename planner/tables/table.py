@@ -6,11 +6,16 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
+from planner.anatomy import Muscle
 from planner.direction import Direction
 from planner.provenance import Provenance
-from planner.records.dose_table import DoseTable, TableRow
+from planner.records.dose_table import Between, DoseTable, Outcome, OwnMaximum, TableRow
+from planner.tables.column import Column, Row, row
 from planner.values.option import Operation
 from planner.values.table_stamp import TableStamp
+
+SHARE_OF_ROW = 0.5
+"""A muscle done at the amount of a row corrects half of that row's deviation (common practice)."""
 
 
 class Form(StrEnum):
@@ -26,29 +31,15 @@ class Form(StrEnum):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Column:
-    """``rows`` are (deviation in prism dioptres, mm per muscle), both rising; ``heading`` says what is done."""
-
-    heading: str
-    rows: tuple[tuple[float, float], ...]
-
-    @property
-    def first_pd(self) -> float:
-        """The smallest deviation that has a dose."""
-        return self.rows[0][0]
-
-    @property
-    def last_pd(self) -> float:
-        """The largest deviation that has a dose."""
-        return self.rows[-1][0]
-
-
-@dataclass(frozen=True, kw_only=True)
 class Table:
-    """One dose table; ``columns`` holds those that it prints."""
+    """One dose table; ``columns`` holds those that it prints, ``maxima`` what it does beyond the conventional ones."""
 
     stamp: TableStamp
     columns: Mapping[tuple[Direction, Form, Operation], Column]
+    maxima: Mapping[tuple[Muscle, Operation], OwnMaximum]
+    outcomes: Mapping[Direction, Outcome]
+    only_as_printed: bool
+    one_eye_on_poorer: bool
 
     @property
     def provenance(self) -> Provenance:
@@ -64,29 +55,43 @@ COLUMN_FIELDS = {
 }
 
 
-def table_of(written: DoseTable) -> Table:
+def table_of(written: DoseTable, stamp: TableStamp) -> Table:
     """The table that ``written`` describes; it has been checked."""
     columns = {}
     for direction, rows in ((Direction.ESO, written.esotropia), (Direction.EXO, written.exotropia)):
         for field, (form, operation) in COLUMN_FIELDS.items():
-            column = _column(direction, form, operation, _figures(rows, field))
-            if column.rows:
-                columns[direction, form, operation] = column
-    return Table(stamp=_stamp(written), columns=columns)
+            figures = _figures(rows, field)
+            if figures:
+                columns[direction, form, operation] = Column(
+                    heading=f"{operation} {moved(direction, operation)}, {form.words}",
+                    rows=figures,
+                    share=SHARE_OF_ROW,
+                    is_banded=written.between is Between.BANDS,
+                )
+    return Table(
+        stamp=stamp,
+        columns=columns,
+        maxima={(each.muscle, each.operation): each for each in written.maxima},
+        outcomes={each.direction: each for each in written.outcomes},
+        only_as_printed=written.only_as_printed,
+        one_eye_on_poorer=written.one_eye_on_poorer,
+    )
 
 
-def _figures(rows: tuple[TableRow, ...], field: str) -> tuple[tuple[float, float], ...]:
-    printed = ((row.deviation_pd, getattr(row, field)) for row in rows)
-    return tuple((deviation_pd, mm) for deviation_pd, mm in printed if mm is not None)
+def moved(direction: Direction, operation: Operation) -> Muscle:
+    """The muscle that a column's operation moves."""
+    return direction.recessed if operation is Operation.RECESS else direction.resected
 
 
-def _column(direction: Direction, form: Form, operation: Operation, rows: tuple[tuple[float, float], ...]) -> Column:
-    muscle = direction.recessed if operation is Operation.RECESS else direction.resected
-    return Column(heading=f"{operation} {muscle}, {form.words}", rows=rows)
+def _figures(rows: tuple[TableRow, ...], field: str) -> tuple[Row, ...]:
+    printed = ((each, getattr(each, field)) for each in rows)
+    return tuple(row(each.deviation_pd, mm, each.to_pd) for each, mm in printed if mm is not None)
 
 
-def _stamp(written: DoseTable) -> TableStamp:
+def stamp_of(written: DoseTable) -> TableStamp:
+    """The stamp of a table that comes with the engine."""
     origin = written.origin
-    source = f"{origin.publication}; {origin.place}"
-    provenance = Provenance(mark=origin.mark, source=source)
-    return TableStamp(id=written.id, name=written.name, provenance=provenance, caution=written.caution)
+    provenance = Provenance(mark=origin.mark, source=f"{origin.publication}; {origin.place}")
+    return TableStamp(
+        id=written.id, name=written.name, provenance=provenance, caution=written.caution, validity=origin.validity
+    )

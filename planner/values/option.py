@@ -138,7 +138,7 @@ class Dose:
     ``limbus_mm`` is the arc from the limbus to the new attachment. ``steps`` explain ``table_mm`` from reading to
     rounding. ``adjustment_mm`` is what the engine adds to the table's figure, so ``changed`` means that ``mm`` is not
     ``table_mm + adjustment_mm``. ``caliper_mm`` is ``limbus_mm`` as a straight caliper spans it on this eye.
-    ``left_mm`` is how much more of the same the muscle could take later, null where that cannot be told.
+    ``room_mm`` is how much more of the same the muscle could take later, null where that cannot be told.
     ``adjustable``: an adjustable suture can be put on it. Figures are null where the operation has none:
     ``attachment_words`` then say what is done. ``offset`` is beside the operation itself.
     """
@@ -154,7 +154,7 @@ class Dose:
     steps: tuple[Statement, ...]
     adjustment_mm: float = 0.0
     caliper_mm: float | None = None
-    left_mm: float | None = None
+    room_mm: float | None = None
     adjustable: bool = False
     offset: Offset | None = None
     attachment_words: str = ""

@@ -2,6 +2,7 @@
 
 Wright: Wright KW (ed.), Pediatric Ophthalmology and Strabismus, appendix of surgical numbers ("after Parks").
 Parks: the classic teaching table, from memory, verify.
+Large angle: PMC7265262, Table 1 (bands).
 
 A row: deviation in Δ, both recess, both resect, one eye (recess, resect), mm; None where print has a dash.
 """
@@ -47,6 +48,22 @@ ROWS = {
     """,
 }
 
+BANDS = {
+    "eso": """
+        60-69  7/9      7
+        70-79  7.5/9.5  7.5
+        80-89  8/10     8
+        90-100 8.5/10.5 8.5
+    """,
+    "exo": """
+        60-69  11/6.5 11
+        70-79  11.5/7 11.5
+        80-89  12/7.5 12
+        90-100 12.5/8 12.5
+    """,
+}
+"""A band: deviations in Δ, one eye (recess/resect), both recess, mm."""
+
 MUSCLES = {"eso": ("MR", "LR"), "exo": ("LR", "MR")}
 """Recessed, resected."""
 
@@ -71,3 +88,20 @@ def printed_operations():
                 doses = {(eye, recessed, "recess"): one_recess, (eye, resected, "resect"): one_resect}
                 option = f"recess-{recessed.lower()}-resect-{resected.lower()}-{eye}"
                 yield table, direction, deviation, option, doses
+
+
+def banded_operations():
+    """``(direction, deviation, the band's beginning, option id, doses)`` for both ends of every printed band."""
+    for direction, bands in BANDS.items():
+        recessed, resected = MUSCLES[direction]
+        for line in bands.strip().splitlines():
+            band, one, both = line.split()
+            ends = [float(end) for end in band.split("-")]
+            recess, resect = (float(mm) for mm in one.split("/"))
+            for deviation in ends:
+                pair = {(eye, recessed, "recess"): float(both) for eye in ("right", "left")}
+                yield direction, deviation, ends[0], f"recess-both-{recessed.lower()}", pair
+                for eye in ("right", "left"):
+                    option = f"recess-{recessed.lower()}-resect-{resected.lower()}-{eye}"
+                    one_eye = {(eye, recessed, "recess"): recess, (eye, resected, "resect"): resect}
+                    yield direction, deviation, ends[0], option, one_eye

@@ -8,7 +8,9 @@ Each has a door ``reasons(situation, draft)``; adding one is adding a module and
 ``near``           the muscle that acts where the deviation is larger
 ``seeing``         the poorer or the better seeing eye
 ``fixing``         the eye that the patient prefers
+``residual``       one or both lateral recti for what a medial recession left
 ``untouched``      muscles operated before, and those left for a later operation
+``outcome``        how the source's own patients ended
 ``established``    how far the dose stands on a table made for it
 ``leftover``       what the half millimetres leave
 """

@@ -19,11 +19,16 @@ TWO_MUSCLE_TABLE = Provenance(
     source="three and four muscles are judged from the tables for two, half a row for each muscle",
 )
 
+ONE_SERIES = Provenance(mark=Mark.HOUSE_RULE, source="a table used by many weighs more than one series")
+
 
 def reasons(_situation: Situation, draft: Draft) -> Iterator[Reason]:
-    """Against one, three and four muscles: the tables are made for two."""
+    """Against a single series, and against one, three and four muscles by a table that is made for two."""
     family = draft.recipe.family
-    if family is Family.ONE_MUSCLE:
+    if draft.recipe.series:
+        text = "The dose rests on one series, not on a table in common use."
+        yield speaks_against("one_series", text, ONE_SERIES)
+    elif family is Family.ONE_MUSCLE:
         text = "The table is made for two muscles; one alone is dosed by the doubling rule."
         yield speaks_against("doubling_rule", text, DOUBLING)
     elif family in (Family.THREE_MUSCLES, Family.FOUR_MUSCLES):

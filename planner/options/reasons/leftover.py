@@ -18,9 +18,9 @@ UNREMARKABLE_PD = 5.0
 EXPECTED = Provenance(mark=Mark.COMPUTED, source="the deviation less what the doses' rows answer")
 
 
-def reasons(_situation: Situation, draft: Draft) -> Iterator[Reason]:
-    """Against an option that is expected to leave, or overdo, more than 5 Δ."""
+def reasons(situation: Situation, draft: Draft) -> Iterator[Reason]:
+    """Against an option that is expected to miss what is wanted by more than 5 Δ."""
     residual_pd = draft.residual_pd
-    if exceeds(abs(residual_pd), UNREMARKABLE_PD):
+    if exceeds(abs(residual_pd - situation.intended_pd), UNREMARKABLE_PD):
         text = f"{pd(residual_pd)} {direction_of(residual_pd)} are expected to remain."
         yield speaks_against("leaves_residual", text, EXPECTED, residual_pd=residual_pd)

@@ -8,6 +8,8 @@ from planner.options.reasons import (
     fixing,
     leftover,
     near,
+    outcome,
+    residual,
     reversible,
     seeing,
     symmetry,
@@ -16,7 +18,7 @@ from planner.options.reasons import (
 from planner.options.reasons.reason import Reason
 from planner.situation import Situation
 
-THOUGHTS = (seeing, near, untouched, fixing, reversible, symmetry, established, leftover)
+THOUGHTS = (seeing, near, residual, untouched, fixing, reversible, symmetry, outcome, established, leftover)
 
 
 def reasons(situation: Situation, draft: Draft) -> tuple[Reason, ...]:

@@ -13,7 +13,7 @@ SPARE_THE_BETTER = common_practice("where one eye sees less, surgery is kept to 
 
 def reasons(situation: Situation, draft: Draft) -> Iterator[Reason]:
     """For an option on the poorer eye alone, against one that includes the better eye."""
-    poorer = situation.findings.vision.poorer
+    poorer = situation.poorer_eye
     if poorer is None:
         return
     if draft.recipe.eyes == {poorer}:

@@ -22,7 +22,7 @@ def reasons(situation: Situation, draft: Draft) -> Iterator[Reason]:
     now = {(dose.eye, dose.muscle) for dose in draft.doses}
     again = len(now & before)
     if again:
-        text = f"{again} of its {len(now)} muscles {'was' if again == 1 else 'were'} operated before."
+        text = f"{again} of its {len(now)} muscles {'was' if again == 1 else 'were'} operated before{_better(before)}."
         yield speaks_against("operated_before", text, PREDICTABLE, again=float(again), muscles=float(len(now)))
     elif before & HORIZONTAL:
         yield speaks_for("untouched_muscles", "It keeps to muscles that were never operated.", PREDICTABLE)
@@ -33,3 +33,15 @@ def reasons(situation: Situation, draft: Draft) -> Iterator[Reason]:
     elif unspent <= FEW:
         text = f"{'No' if unspent == 0 else unspent} horizontal rectus stays untouched for a later operation."
         yield speaks_against("few_untouched", text, RESERVE, untouched=float(unspent))
+
+
+def _better(before: set[tuple[Eye, Muscle]]) -> str:
+    """The horizontal recti that were never operated, in words."""
+    names = []
+    for muscle in (Muscle.MR, Muscle.LR):
+        free = [eye for eye in Eye if (eye, muscle) not in before]
+        if len(free) == len(Eye):
+            names.append(f"both {muscle.plural}")
+        else:
+            names += [f"the {eye} {muscle.words}" for eye in free]
+    return f"; untouched: {', '.join(names)}" if names else "; no horizontal rectus is untouched"

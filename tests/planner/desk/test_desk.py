@@ -59,7 +59,8 @@ def test_the_engine_says_who_it_is_and_names_the_published_table_first():
     about = answered("about")
 
     assert about["engine_version"] == "2.0.0"
-    assert [table["id"] for table in about["tables"]] == ["wright-after-parks", "classic-parks"]
+    ids = [table["id"] for table in about["tables"]]
+    assert ids == ["wright-after-parks", "classic-parks", "large-angle-two-muscles"]
 
 
 def test_a_valid_body_passes_the_check_and_a_bad_one_is_told_field_by_field():

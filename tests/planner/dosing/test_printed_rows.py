@@ -1,10 +1,10 @@
-"""Every printed figure of both tables comes out of the engine unchanged, for both directions and both eyes."""
+"""Every printed figure of the tables comes out of the engine unchanged, for both directions and both eyes."""
 
 import pytest
 
 from planner.dosing.recipe import Recipe
 from tests.planner.patients import doses, options
-from tests.planner.published_rows import ROWS, printed, printed_operations
+from tests.planner.published_rows import ROWS, banded_operations, printed, printed_operations
 
 PRINTED = [pytest.param(*each, id=f"{each[0]}-{each[1]}-{each[2]:g}-{each[3]}") for each in printed_operations()]
 SIGNS = {"eso": 1, "exo": -1}
@@ -23,7 +23,7 @@ def test_a_printed_row_is_dosed_as_printed(table, direction, deviation, option, 
     assert offered.expected_correction_pd == SIGNS[direction] * deviation
     assert offered.expected_residual_pd == 0
     for dose in offered.doses:
-        assert [step.code for step in dose.steps] == ["reading", "share", "row", "limbus"]
+        assert [step.code for step in dose.steps][:4] == ["reading", "share", "row", "limbus"]
 
 
 @pytest.mark.parametrize(("table", "direction"), ROWS)
@@ -35,6 +35,28 @@ def test_a_printed_dash_gives_no_dose_or_says_that_the_last_row_stands_in(table,
             codes = {notice.code for notice in option.notices}
 
             assert (figure is None) == bool(codes & {"beyond_table", "last_row_used"}), (deviation, option.id)
+
+
+BANDS = [pytest.param(*each, id=f"{each[0]}-{each[1]:g}-{each[2]:g}-{each[3]}") for each in banded_operations()]
+
+
+def test_the_list_of_printed_bands_is_complete():
+    """4 bands in each direction; both recess, and recess and resect in each eye; each at both its ends."""
+    assert len(BANDS) == 2 * 4 * 3 * 2
+
+
+@pytest.mark.parametrize(("direction", "deviation", "beginning", "option", "expected"), BANDS)
+def test_a_printed_band_is_dosed_as_printed_at_both_its_ends(direction, deviation, beginning, option, expected):
+    """PMC7265262, Table 1."""
+    offered = options(SIGNS[direction] * deviation, table="large-angle-two-muscles")[option]
+
+    assert doses(offered) == expected
+    assert offered.expected_residual_pd == 0
+    for dose in offered.doses:
+        (band,) = [step for step in dose.steps if step.code == "band"]
+        assert band.facts["from_pd"] == beginning
+        assert band.provenance.mark == "published"
+    assert not [notice for notice in offered.notices if notice.level == "stop"]
 
 
 @pytest.mark.parametrize(("muscles", "row_pd"), [(1, 120), (2, 60), (3, 40), (4, 30)])

@@ -14,9 +14,9 @@ EXO = {"recess-both-lr", "resect-both-mr", "recess-lr-resect-mr-right", "recess-
     [
         (40, ESO),
         (-40, EXO),
-        (35, ESO | {"recess-mr-right", "recess-mr-left"}),
+        (35, ESO | {"recess-mr-right", "recess-mr-left", "recess-mr-graded-right", "recess-mr-graded-left"}),
         (35.1, ESO),
-        (-25, EXO | {"recess-lr-right", "recess-lr-left"}),
+        (-25, EXO | {"recess-lr-right", "recess-lr-left", "recess-lr-graded-right", "recess-lr-graded-left"}),
         (-25.1, EXO),
         (50, ESO),
         (50.1, ESO | {"recess-both-mr-resect-lr-right", "recess-both-mr-resect-lr-left"}),
@@ -61,7 +61,7 @@ def test_a_change_keeps_the_tables_figure_and_recomputes_the_rest():
 
     assert (right.mm, right.table_mm, right.changed, right.limbus_mm) == (5.0, 5.5, True, 10.5)
     assert (left.mm, left.table_mm, left.changed, left.limbus_mm) == (5.5, 5.5, False, 11.0)
-    assert codes(right.steps)[-2:] == ["changed", "limbus"]
+    assert codes(right.steps)[-3:] == ["changed", "limbus", "caliper"]
     assert (offered.expected_correction_pd, offered.expected_residual_pd) == (37.5, 2.5)
 
 
