@@ -17,6 +17,8 @@ from planner.canonical import canonical
 from planner.codec import read_body
 from planner.errors import Refused
 
+OF_A_TABLE = frozenset({"dose_table", "retraction"})
+
 
 def examine(clinic: UUID, sender: Sender, envelope: Envelope, body: object) -> Incoming[Any]:
     """The record, found good by itself; Rejected otherwise. Nothing is asked of the database."""
@@ -63,10 +65,16 @@ def admit(incoming: Incoming[Any], known: Known) -> None:
     """Rejected unless the record fits the ledger."""
     entry = incoming.entry
     if entry.patient != entry.id:
-        known.find(entry.patient, kind="patient", patient=entry.patient, where="patient")
+        known.find(entry.patient, kind=_anchor(entry, known), patient=entry.patient, where="patient")
     for superseded in entry.supersedes:
         known.find(superseded, kind=entry.kind, patient=entry.patient, where="supersedes")
     KINDS[entry.kind].fit(incoming, known)
+
+
+def _anchor(entry: Entry, known: Known) -> str:
+    """The kind of record that ``entry`` belongs to: a patient, or a table for its later versions and retractions."""
+    first = known.records.get(entry.patient)
+    return "dose_table" if first and first.kind == "dose_table" and entry.kind in OF_A_TABLE else "patient"
 
 
 def _kind(envelope: Envelope) -> Kind[Any]:

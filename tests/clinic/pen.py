@@ -23,6 +23,24 @@ EXAMINATION: Raw = {
         {"gaze": "primary", "range": "near", "correction": "with", "horizontal_pd": 40},
     ],
 }
+DOSE_TABLE: Raw = {
+    "schema": 1,
+    "id": "harbour-clinic",
+    "name": "Harbour clinic",
+    "caution": "Invented figures for the tests.",
+    "origin": {
+        "mark": "common practice",
+        "publication": "the clinic's own figures, kept since 2019",
+        "place": "folder in room 3",
+        "place_confirmed": True,
+        "transcribed_by": "Ilse Marrow",
+        "transcribed_on": "2026-11-20",
+        "checked_by": "Tomas Quill",
+        "validity": "Comitant deviations of 15 to 20 prism dioptres.",
+    },
+    "esotropia": [{"deviation_pd": 15, "both_recess_mm": 3}, {"deviation_pd": 20, "both_recess_mm": 3.5}],
+    "exotropia": [{"deviation_pd": 15, "both_recess_mm": 4}, {"deviation_pd": 20, "both_recess_mm": 5}],
+}
 TABLE = "wright-after-parks"
 RECORDED_AT = "2026-11-25T09:30:00+01:00"
 
@@ -117,6 +135,14 @@ class Pen:
         """A record taken back."""
         body = {"schema": 1, "record_id": target["id"], "reason": reason}
         return self.record("retraction", target["patient"], body)
+
+    def dose_table(self, **body: Any) -> Raw:
+        """A clinic's own table, two rows each way."""
+        return self.record("dose_table", None, DOSE_TABLE | body)
+
+    def dose_table_again(self, first: Raw, **body: Any) -> Raw:
+        """A later version of it."""
+        return self.record("dose_table", first["patient"], first["body"] | body, supersedes=[first["id"]])
 
     def line(self, **patient: Any) -> list[Raw]:
         """The whole line for one patient: patient, examination, plan, signature."""

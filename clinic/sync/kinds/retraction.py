@@ -8,13 +8,13 @@ from __future__ import annotations
 from uuid import UUID
 
 from clinic.people.role import Role
-from clinic.sync.kinds import examination, patient, plan, signature
+from clinic.sync.kinds import dose_table, examination, patient, plan, signature
 from clinic.sync.kinds.kind import Incoming, Kind
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
 from planner.records.retraction import Retraction
 
-WRITERS = {module.KIND.name: module.KIND.writers for module in (patient, examination, plan, signature)}
+WRITERS = {module.KIND.name: module.KIND.writers for module in (patient, examination, plan, signature, dose_table)}
 
 
 def about(body: Retraction) -> UUID:
@@ -29,7 +29,7 @@ def check(incoming: Incoming[Retraction]) -> None:
 
 
 def fit(incoming: Incoming[Retraction], known: Known) -> None:
-    """The target is a known record of this patient, and one that this role may write."""
+    """The target is a known record of this patient, or a table of the clinic, and one that this role may write."""
     target = known.records.get(about(incoming.body))
     kind = target.kind if target else ""
     known.find(about(incoming.body), kind=kind, patient=incoming.entry.patient, where="body.record_id")

@@ -207,6 +207,7 @@ WRITERS = {
     "plan": {"surgeon", "orthoptist"},
     "signature": {"surgeon"},
     "retraction": {"surgeon", "orthoptist", "coordinator"},
+    "dose_table": {"surgeon"},
 }
 
 
