@@ -8,7 +8,7 @@ from types import MappingProxyType
 
 from planner.anatomy import Muscle
 from planner.provenance import Mark, Provenance
-from planner.values.option import Operation
+from planner.values.option import Family, Operation
 
 CONVENTIONAL = Provenance(
     mark=Mark.FROM_MEMORY, source="conventional maxima of standard teaching, parts of it published"
@@ -36,3 +36,12 @@ MAXIMA: Mapping[tuple[Muscle, Operation], Maximum] = MappingProxyType(
         (Muscle.IR, Operation.RESECT): Maximum(5, 5),
     }
 )
+
+DISSOCIATED = Maximum(8, 10, "in dissociated vertical deviation")
+
+
+def maximum_of(muscle: Muscle, operation: Operation, family: Family) -> Maximum | None:
+    """The maximum of an operation; None where none is taught, as for the obliques."""
+    if family is Family.DISSOCIATED and (muscle, operation) == (Muscle.SR, Operation.RECESS):
+        return DISSOCIATED
+    return MAXIMA.get((muscle, operation))

@@ -19,7 +19,7 @@ class Choice:
     """What the surgeon chose, for which patient and by which examination record."""
 
     case: Case
-    option: Annotated[str, Length(1, 60)]
+    option: Annotated[str, Length(1, 400)]
     patient_id: RecordId
     patient_digest: Digest
     examination_id: RecordId
@@ -30,9 +30,9 @@ class Choice:
 def plan(choice: Choice) -> Plan:
     """The plan of a choice; :class:`Refused` with ``unknown_option``, ``plan_has_stop`` or why the case is refused."""
     proposal = propose(choice.case)
-    option = next((each for each in proposal.options if each.id == choice.option), None)
+    option = next((each for each in proposal.all_options if each.id == choice.option), None)
     if option is None:
-        allowed = ", ".join(each.id for each in proposal.options)
+        allowed = ", ".join(each.id for each in proposal.all_options)
         text = "There is no such option for this deviation."
         raise Refused(Fault(code="unknown_option", text=text, field="option", value=choice.option, allowed=allowed))
     stops = [notice for notice in option.notices if notice.level is Level.STOP]
@@ -44,7 +44,7 @@ def plan(choice: Choice) -> Plan:
         examination_id=choice.examination_id,
         examination_digest=choice.examination_digest,
         engine_version=ENGINE_VERSION,
-        table=proposal.table,
+        table=option.table or proposal.table,
         case=choice.case,
         option=option,
         note=choice.note,
@@ -67,7 +67,7 @@ def check(made: Plan) -> None:
             )
         )
     proposal = propose(made.case)
-    if made.option not in proposal.options or made.table != proposal.table:
+    if made.option not in proposal.all_options or made.table != (made.option.table or proposal.table):
         raise Refused(
             Fault(
                 code="other_doses",

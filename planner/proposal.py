@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from planner import tables
+from planner import additions, tables
+from planner.combined import combine
 from planner.disclaimer import DISCLAIMER
 from planner.errors import Fault, Refused
 from planner.findings import find, target
 from planner.measurement import measure
-from planner.options import offer
+from planner.options import changes, offer
 from planner.options.order import EXPLANATION
+from planner.principles import principles
 from planner.records.case import Case
 from planner.situation import Situation
 from planner.values.proposal import Proposal
@@ -21,14 +23,17 @@ def propose(case: Case) -> Proposal:
     """The findings and options of ``case``.
 
     :class:`Refused` with ``unknown_table``, ``no_primary_distance``, ``aim_not_measured``, ``no_horizontal_deviation``,
-    ``examined_before_birth``, ``unknown_option``, ``option_without_doses`` or ``unknown_muscle``.
+    ``examined_before_birth``, ``unknown_option``, ``option_without_doses``, ``unknown_muscle``,
+    ``dose_without_figure`` or what :func:`planner.combined.combine` refuses.
     """
     _check_dates(case)
-    table = tables.table(case.table)
+    table = tables.chosen(case.table, case.clinic_table)
     measurements = measure(case.examination)
     answered = target(measurements, case.aim)
     findings = find(measurements, answered)
     situation = Situation(case=case, table=table, measurements=measurements, target=answered, findings=findings)
+    options, beside = offer(situation), additions.offer(situation)
+    changes.check(case.changes, (*options, *beside))
     return Proposal(
         schema=SCHEMA,
         engine_version=ENGINE_VERSION,
@@ -36,9 +41,12 @@ def propose(case: Case) -> Proposal:
         target=answered,
         measured=measurements.measured,
         findings=findings.statements,
-        options=offer(situation),
+        options=options,
         notices=(EXPLANATION,),
         disclaimer=DISCLAIMER,
+        additions=beside,
+        combined=combine(situation, (*options, *beside)),
+        principles=principles(case.examination),
     )
 
 

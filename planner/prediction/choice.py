@@ -44,7 +44,7 @@ def horizontal_spread(doses: Sequence[Dose], deviation_pd: float, age_years: flo
 
     Without an age the adults' figure is used, which is the wider.
     """
-    total_mm = fsum(dose.mm for dose in doses)
+    total_mm = fsum(dose.figure_mm for dose in doses)
     id_, own = _esotropia(doses, deviation_pd) if deviation_pd > 0 else _exotropia(doses, age_years)
     spread = SPREADS[id_]
     text = (

@@ -9,6 +9,7 @@ from planner.records.case import Aim
 from planner.records.examination import Correction, Gaze, Range, Reading
 from planner.records.technique import Condition
 from planner.values.option import Option
+from planner.values.principle import Principle
 from planner.values.statement import Finding, Notice, Statement
 from planner.values.table_stamp import TableStamp
 
@@ -59,7 +60,11 @@ class Measured:
 
 @dataclass(frozen=True, kw_only=True)
 class Proposal:
-    """Output of the engine, schema 1. ``options`` stand best first; ``notices`` concern the whole case."""
+    """Output of the engine, schema 1. ``options`` stand best first; ``notices`` concern the whole case.
+
+    ``additions`` answer what is not horizontal; ``combined`` is what the case combines, if it names two options or
+    more. ``principles`` say what holds where standard doses do not.
+    """
 
     schema: int
     engine_version: str
@@ -70,3 +75,11 @@ class Proposal:
     options: tuple[Option, ...]
     notices: tuple[Notice, ...]
     disclaimer: str
+    additions: tuple[Option, ...] = ()
+    combined: Option | None = None
+    principles: tuple[Principle, ...] = ()
+
+    @property
+    def all_options(self) -> tuple[Option, ...]:
+        """Everything that a plan can be made of."""
+        return (*self.options, *self.additions, *((self.combined,) if self.combined else ()))

@@ -2,8 +2,12 @@
 
 import re
 
-TURNING = {"vertical_pd", "axis_deg", "vertical.raw_pd", "vertical.corrected_pd"}
-"""Figures whose sign names a side, by name or by the name of what they are in and their own."""
+TURNING = {"vertical_pd", "axis_deg", "right_hyper_side_pd", "left_hyper_side_pd"}
+"""Figures whose sign names a side."""
+TURNING_OF_VERTICALS = {"raw_pd", "corrected_pd", "value_pd"}
+"""The same, of what stands under ``vertical``."""
+EXPECTED = ("before", "correction", "residual")
+"""Figures of an expected vertical effect, whose signs name a side."""
 REMAINDERS = {"left_mm"}
 """Names in which ``left`` is no side."""
 _SWAP = {"right": "left", "left": "right", "Right": "Left", "Left": "Right", "RIGHT": "LEFT", "LEFT": "RIGHT"}
@@ -14,6 +18,9 @@ def mirrored(value, key=""):
     """The mirror image of a JSON value."""
     if isinstance(value, str):
         return _SIDE.sub(lambda found: _SWAP[found[0]], value)
+    if isinstance(value, dict) and value.get("answers") == "vertical" and "before" in value:
+        turned = {name: None if value[name] is None else 0.0 - value[name] for name in EXPECTED}
+        return mirrored({name: inner for name, inner in value.items() if name not in EXPECTED}, key) | turned
     if isinstance(value, dict):
         return {
             name if name in REMAINDERS else mirrored(name): mirrored(inner, f"{key}.{name}")
@@ -21,8 +28,9 @@ def mirrored(value, key=""):
         }
     if isinstance(value, list):
         return [mirrored(inner, key) for inner in value]
-    names = key.rsplit(".", 2)
-    if value is not None and (names[-1] in TURNING or ".".join(names[-2:]) in TURNING):
+    name = key.rpartition(".")[2]
+    turning = name in TURNING or (".vertical." in key and name in TURNING_OF_VERTICALS)
+    if turning and value is not None:
         return 0.0 - value
     return value
 
@@ -33,14 +41,26 @@ def in_one_order(proposal):
     A finding that names right and left in one sentence names the right first: its words are compared, not their order.
     """
     findings = [
-        finding | {name: sorted(finding[name].split()) for name in ("text", "settle")}
+        finding
+        | {"text": _words(finding["text"]), "settle": _words(finding["settle"])}
+        | {"facts": {name: _words(fact) for name, fact in finding["facts"].items()}}
         for finding in proposal["findings"]
     ]
-    options = [
-        option | {"doses": _sorted(option["doses"]), "notices": _sorted(option["notices"])}
-        for option in proposal["options"]
-    ]
-    return proposal | {"findings": _sorted(findings), "options": _sorted(options)}
+    return proposal | {
+        "findings": _sorted(findings),
+        "options": _sorted(map(_option, proposal["options"])),
+        "additions": _sorted(map(_option, proposal["additions"])),
+        "combined": proposal["combined"] and _option(proposal["combined"]),
+        "principles": _sorted(proposal["principles"]),
+    }
+
+
+def _option(option):
+    return option | {name: _sorted(option[name]) for name in ("doses", "notices", "expected")}
+
+
+def _words(said):
+    return sorted(re.findall(r"[^\s,.;:()]+", said.lower())) if isinstance(said, str) else said
 
 
 def _sorted(items):
