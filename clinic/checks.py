@@ -47,17 +47,19 @@ def ledger_guards(
     databases: Sequence[str] | None = None,
     **_: Any,  # noqa: ANN401
 ) -> Iterable[CheckMessage]:
-    """E004: the database itself refuses to change records."""
-    from clinic.ledger import guards  # noqa: PLC0415 - models load after the checks are registered
+    """E004: the database itself refuses to change records and the audit trail."""
+    from clinic.audit.guards import KEYS as AUDITED  # noqa: PLC0415 - models load after the checks are registered
+    from clinic.ledger import guards  # noqa: PLC0415
 
     for alias in databases or ():
         connection = connections[alias]
-        if "ledger_record" not in connection.introspection.table_names():
+        tables = set(connection.introspection.table_names())
+        if not tables >= guards.KEYS.keys() | AUDITED.keys():
             continue
-        if missing := guards.missing(connection):
+        if missing := guards.missing(connection, guards.KEYS) + guards.missing(connection, AUDITED):
             yield Error(
-                f"The database lacks guards of the ledger: {', '.join(missing)}.",
-                hint="Run manage.py migrate; a migration that makes a ledger table anew must put them up again.",
+                f"The database lacks guards: {', '.join(missing)}.",
+                hint="Run manage.py migrate; a migration that makes a guarded table anew must put them up again.",
                 id="clinic.E004",
             )
 

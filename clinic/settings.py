@@ -47,6 +47,7 @@ INSTALLED_APPS = [
     "clinic.people",
     "clinic.devices",
     "clinic.ledger",
+    "clinic.audit",
     "clinic.sync",
     "clinic.api",
     "clinic.build",
@@ -67,6 +68,7 @@ MIDDLEWARE = [
     "django.contrib.auth.middleware.AuthenticationMiddleware",
     "django_otp.middleware.OTPMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
+    "clinic.audit.middleware.Audit",
 ]
 
 ROOT_URLCONF = "clinic.urls"
@@ -179,5 +181,8 @@ LOGGING = {
     "formatters": {"plain": {"()": "clinic.protection.log_format.WithoutData"}},
     "handlers": {"console": {"class": "logging.StreamHandler", "formatter": "plain"}},
     "root": {"handlers": ["console"], "level": LOG_LEVEL},
-    "loggers": {"django": {"handlers": [], "level": LOG_LEVEL, "propagate": True}},
+    "loggers": {
+        "django": {"handlers": [], "level": LOG_LEVEL, "propagate": True},
+        "django.db.backends": {"level": "INFO"},  # below that it writes every query with its values
+    },
 }

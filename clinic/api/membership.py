@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Final
 from uuid import UUID
 
 from django.utils import timezone
@@ -11,13 +10,10 @@ from rest_framework.request import Request
 
 from clinic.api.refusals import ClinicUnknown, DeviceClosed, DeviceRevoked, DeviceUnknown, Refusal
 from clinic.devices.models import Device
-from clinic.devices.register import held, is_closed, seen
+from clinic.devices.register import SESSION_DEVICE, held, is_closed, seen
 from clinic.errors.shape import Error
 from clinic.people.models import Membership, User
 from clinic.people.role import Role
-
-SESSION_DEVICE: Final = "device"
-"""Where the session keeps the id of the device that it was opened on."""
 
 
 def person(request: Request) -> User:

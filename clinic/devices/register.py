@@ -11,6 +11,9 @@ from django.db.models import Q
 from clinic.devices.models import Device
 from clinic.people.models import User
 
+SESSION_DEVICE = "device"
+"""Where a session keeps the id of the device that it was opened on."""
+
 SEEN_EVERY = timedelta(minutes=1)
 """A pull is a read; it writes the time of the visit no more often than this."""
 

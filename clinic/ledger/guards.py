@@ -7,14 +7,14 @@ a backup inserts, which they allow.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from django.db.backends.base.base import BaseDatabaseWrapper
 
 REFUSAL = "the ledger is only added to"
 
-KEYS = {
+KEYS: Mapping[str, str] = {
     "ledger_record": "id = NEW.id OR (clinic_id = NEW.clinic_id AND position = NEW.position)",
     "ledger_supersession": "id = NEW.id OR (record_id = NEW.record_id AND superseded_id = NEW.superseded_id)",
 }
@@ -35,23 +35,23 @@ class Trigger:
     drop: str
 
 
-def put_up(connection: BaseDatabaseWrapper) -> None:
-    """Create the triggers; those that stand already are left."""
+def put_up(connection: BaseDatabaseWrapper, keys: Mapping[str, str] = KEYS) -> None:
+    """Create the triggers; those that stand already are left. ``keys`` as :data:`KEYS`, for other guarded tables."""
     with connection.cursor() as cursor:
         if connection.vendor == "postgresql":
             cursor.execute(POSTGRES_FUNCTION)
-        for trigger in _triggers(connection):
+        for trigger in _triggers(connection, keys):
             cursor.execute(trigger.create)
 
 
-def take_down(connection: BaseDatabaseWrapper) -> None:
+def take_down(connection: BaseDatabaseWrapper, keys: Mapping[str, str] = KEYS) -> None:
     """Remove the triggers: to reverse the migration, or to empty a test database."""
     with connection.cursor() as cursor:
-        for trigger in _triggers(connection):
+        for trigger in _triggers(connection, keys):
             cursor.execute(trigger.drop)
 
 
-def missing(connection: BaseDatabaseWrapper) -> list[str]:
+def missing(connection: BaseDatabaseWrapper, keys: Mapping[str, str] = KEYS) -> list[str]:
     """The names of triggers that do not stand."""
     if connection.vendor == "postgresql":
         standing = "SELECT tgname FROM pg_trigger WHERE NOT tgisinternal AND tgenabled IN ('O', 'A')"
@@ -60,15 +60,15 @@ def missing(connection: BaseDatabaseWrapper) -> list[str]:
     with connection.cursor() as cursor:
         cursor.execute(standing)
         found = {row[0] for row in cursor.fetchall()}
-    return [trigger.name for trigger in _triggers(connection) if trigger.name not in found]
+    return [trigger.name for trigger in _triggers(connection, keys) if trigger.name not in found]
 
 
-def _triggers(connection: BaseDatabaseWrapper) -> Iterator[Trigger]:
-    return _postgres_triggers() if connection.vendor == "postgresql" else _sqlite_triggers()
+def _triggers(connection: BaseDatabaseWrapper, keys: Mapping[str, str]) -> Iterator[Trigger]:
+    return _postgres_triggers(keys) if connection.vendor == "postgresql" else _sqlite_triggers(keys)
 
 
-def _postgres_triggers() -> Iterator[Trigger]:
-    for table in KEYS:
+def _postgres_triggers(keys: Iterable[str]) -> Iterator[Trigger]:
+    for table in keys:
         for event, each in (("update", "ROW"), ("delete", "ROW"), ("truncate", "STATEMENT")):
             name = f"{table}_no_{event}"
             yield Trigger(
@@ -79,9 +79,9 @@ def _postgres_triggers() -> Iterator[Trigger]:
             )
 
 
-def _sqlite_triggers() -> Iterator[Trigger]:
+def _sqlite_triggers(keys: Mapping[str, str]) -> Iterator[Trigger]:
     """``INSERT OR REPLACE`` removes a row without asking the delete trigger, so it has a guard of its own."""
-    for table, same_key in KEYS.items():
+    for table, same_key in keys.items():
         taken = f"WHEN EXISTS (SELECT 1 FROM {table} WHERE {same_key}) "  # noqa: S608 - constants of this module
         for name, event, condition in (
             (f"{table}_no_update", "UPDATE", ""),

@@ -54,7 +54,8 @@ def wait_after(count: int) -> timedelta:
     if count < FREE_TRIES:
         return timedelta()
     doublings = min(count - FREE_TRIES, 10)  # more of them are beyond the longest wait anyway
-    return min(LONGEST_WAIT, FIRST_WAIT * 2**doublings)
+    wait: timedelta = FIRST_WAIT * 2**doublings
+    return min(LONGEST_WAIT, wait)
 
 
 def succeeded(name: str) -> None:

@@ -14,7 +14,7 @@ from clinic.people.models import User
 
 def needed(user: User) -> bool:
     """Whether the account has a second factor enrolled."""
-    return TOTPDevice.objects.devices_for_user(user, confirmed=True).exists()
+    return bool(TOTPDevice.objects.devices_for_user(user, confirmed=True).exists())
 
 
 def matching(user: User, code: str) -> Device | None:

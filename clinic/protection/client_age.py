@@ -1,4 +1,4 @@
-"""An app too old for the protocol is told so before it sends or fetches anything."""
+"""An app too old for the protocol is told so before it sends anything; what it fetches it may go on reading."""
 
 from __future__ import annotations
 
@@ -10,14 +10,15 @@ from django.http import HttpRequest, HttpResponseBase
 
 from clinic.errors.shape import Error, answer
 
-RECORDS = "/api/v1/clinics/"
+PUSH = re.compile(r"/api/v1/clinics/[^/]+/push")
 NUMBER = re.compile(r"[0-9]{1,9}")
 
 
 class ClientAge:
-    """Middleware that answers 426 to an ``X-Client`` below ``MINIMUM_CLIENT``.
+    """Middleware that answers 426 to a push whose ``X-Client`` is below ``MINIMUM_CLIENT``.
 
-    Signing in stays open to it, so that it learns what it needs; a caller that sends no ``X-Client`` is no app.
+    Signing in, pulling and cards stay open to it: nobody shall stand in theatre without today's plans.
+    A caller that sends no ``X-Client`` is no app.
     """
 
     def __init__(self, get_response: Callable[[HttpRequest], HttpResponseBase]) -> None:
@@ -26,13 +27,13 @@ class ClientAge:
     def __call__(self, request: HttpRequest) -> HttpResponseBase:
         """426, or the response."""
         told = request.headers.get("X-Client")
-        if told is None or not request.path.startswith(RECORDS) or _is_new_enough(told):
+        if told is None or not PUSH.fullmatch(request.path) or _is_new_enough(told):
             return self.get_response(request)
         return answer(
             426,
             Error(
                 code="client_too_old",
-                text="This version of the app is too old to send or fetch. What it holds stays readable; update it.",
+                text="This version of the app is too old to send. Update it; what it holds stays safe and readable.",
                 field="X-Client",
                 value=told[:20],
                 allowed=f"{settings.MINIMUM_CLIENT} or newer",

@@ -9,7 +9,7 @@ from typing import Any
 from django.http import HttpResponse
 from django.test import Client
 
-from clinic.api.membership import SESSION_DEVICE
+from clinic.devices.register import SESSION_DEVICE
 from clinic.people.models import Clinic, User
 from clinic.people.role import Role
 from tests.clinic.factories import ClinicFactory, DeviceFactory, MembershipFactory, UserFactory

@@ -10,6 +10,7 @@ from django.core.cache import cache
 from django.db import connections
 from django.db.backends.base.operations import BaseDatabaseOperations
 
+from clinic.audit.guards import KEYS as AUDITED
 from clinic.ledger import guards
 from tests.clinic.cast import Cast, assemble
 
@@ -37,11 +38,13 @@ def flush_past_the_guards() -> Iterator[None]:
     flush = BaseDatabaseOperations.execute_sql_flush
 
     def lifted(self: BaseDatabaseOperations, sql_list: list[str]) -> None:
-        guards.take_down(self.connection)
+        for keys in (guards.KEYS, AUDITED):
+            guards.take_down(self.connection, keys)
         try:
             flush(self, sql_list)
         finally:
-            guards.put_up(self.connection)
+            for keys in (guards.KEYS, AUDITED):
+                guards.put_up(self.connection, keys)
 
     BaseDatabaseOperations.execute_sql_flush = lifted
     yield

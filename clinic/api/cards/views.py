@@ -17,6 +17,7 @@ from rest_framework.views import APIView
 
 from clinic.api.membership import role_in, trusted_device
 from clinic.api.refusals import Refusal
+from clinic.audit.facts import facts_of
 from clinic.errors.shape import Error, from_fault
 from clinic.ledger.heads import only_heads
 from clinic.ledger.models import Record
@@ -61,6 +62,7 @@ class CardView(APIView):
         signed = Record.objects.filter(clinic=clinic, pk=signature, kind="signature").select_related("about").first()
         if signed is None or signed.about is None or not _may_see(role, signed):
             raise Refusal(404, Error(code="card_unknown", text="There is no such card.", field="signature"))
+        facts_of(request).name(records=(signed.pk, signed.about.pk), patients=(signed.patient,))
         current = only_heads(Record.objects.filter(pk__in=(signed.pk, signed.about.pk))).count()
         if current != len({signed.pk, signed.about.pk}):
             text = "The plan was replaced, or it or its signature was taken back. This card must not be used."

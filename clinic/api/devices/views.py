@@ -14,6 +14,7 @@ from rest_framework.views import APIView
 
 from clinic.api.membership import person, trusted_device
 from clinic.api.refusals import Refusal
+from clinic.audit.facts import facts_of
 from clinic.devices import register
 from clinic.devices.models import Device
 from clinic.errors.shape import Error
@@ -56,6 +57,7 @@ class DeviceView(APIView):
         found = register.held(person(request), device)
         if found is None:
             raise Refusal(404, Error(code="device_unknown", text="You have no such device.", field="device"))
+        facts_of(request).name(records=(device,))
         register.revoke(found, now=timezone.now())
         return Response(_devices(request, asking))
 

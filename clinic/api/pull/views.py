@@ -16,9 +16,12 @@ from rest_framework.views import APIView
 
 from clinic.api.membership import device_of, require_trusted, role_in
 from clinic.api.refusals import Refusal
+from clinic.audit.facts import facts_of
 from clinic.errors.shape import Error
+from clinic.people.role import Role
 from clinic.sync.protocol import MOST_PULLED, USUALLY_PULLED
-from clinic.sync.pull import pull, written
+from clinic.sync.pull import Page, pull, written
+from clinic.sync.scope import READ_EVERYTHING
 
 ANSWER: dict[str, Any] = {
     "type": "object",
@@ -64,10 +67,20 @@ class PullView(APIView):
         limit = _limit(request.query_params.get("limit", str(USUALLY_PULLED)))
         now = timezone.now()
         page = pull(clinic, role, after=request.query_params.get("after", ""), limit=limit, now=now)
+        _note(request, role, page)
         facts = {"server_time": now.isoformat(), "cursor": page.cursor, "more": page.more, "reset": page.reset}
         facts["removed"] = list(map(str, page.removed))
         text = f'{json.dumps(facts)[:-1]}, "records": {written(page.records)}}}'
         return HttpResponse(text, content_type="application/json")
+
+
+def _note(request: Request, role: Role, page: Page) -> None:
+    facts = facts_of(request)
+    facts.handed_out_nothing = not page.records
+    if role in READ_EVERYTHING:
+        facts.cover(record.position for record in page.records)
+    else:
+        facts.name(records=(record.pk for record in page.records), patients=(record.patient for record in page.records))
 
 
 def _limit(told: str) -> int:

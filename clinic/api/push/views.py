@@ -15,10 +15,12 @@ from clinic.api.body import given
 from clinic.api.membership import device_of, person, role_in
 from clinic.api.push.schema import ANSWER, REQUEST
 from clinic.api.refusals import Refusal
+from clinic.audit.facts import facts_of
 from clinic.devices.register import close
 from clinic.errors.shape import Error
 from clinic.sync.protocol import MOST_RECORDS
 from clinic.sync.push import push
+from clinic.sync.result import Status
 from clinic.sync.sender import Sender
 
 
@@ -46,6 +48,9 @@ class PushView(APIView):
         )
         now = timezone.now()
         results = push(clinic, sender, _records(body), now=now)
+        facts = facts_of(request)
+        facts.cover(result.position for result in results if result.status == Status.ACCEPTED)
+        facts.name(records=(result.id for result in results if result.status != Status.ACCEPTED))
         if last and not any(result.retryable for result in results):
             close(device, now=now)
         wipe = device.revoked_at is not None

@@ -17,12 +17,12 @@ from rest_framework.request import Request
 from rest_framework.response import Response
 from rest_framework.views import APIView
 
-from clinic.api.membership import SESSION_DEVICE
 from clinic.api.refusals import DeviceClosed, LockedOut, Refusal
 from clinic.api.session.serializers import SessionSerializer, SignInSerializer
 from clinic.api.session.throttle import TriesPerAddress
+from clinic.audit.facts import facts_of
 from clinic.devices.models import Device
-from clinic.devices.register import is_closed, register
+from clinic.devices.register import SESSION_DEVICE, is_closed, register
 from clinic.errors.shape import Error
 from clinic.people import lockout, second_factor
 from clinic.people.models import User
@@ -48,10 +48,13 @@ class SessionView(APIView):
         now = timezone.now()
         tries = _tries_of(told["username"], told["device"]["id"])
         if wait := lockout.begin(tries, now=now):
+            _note_who_was_tried(request, told["username"])
             raise LockedOut(wait)
         user = authenticate(request, username=told["username"], password=told["password"])
         if not isinstance(user, User):
+            _note_who_was_tried(request, told["username"])
             raise Refusal(401, Error(code="sign_in_failed", text="The account name and the password do not fit."))
+        facts_of(request).who = user.username
         factor = _second_factor(user, told.get("code", "").strip())
         lockout.succeeded(tries)
         with transaction.atomic():
@@ -75,6 +78,12 @@ class SessionView(APIView):
 def _tries_of(username: str, device: UUID) -> str:
     known = Device.objects.filter(user__username=username, device_id=device, revoked_at=None).exists()
     return lockout.name_of(username, device if known else None)
+
+
+def _note_who_was_tried(request: Request, username: str) -> None:
+    """Only if it is an account: people type passwords where names belong."""
+    if User.objects.filter(username=username).exists():
+        facts_of(request).who = username
 
 
 def _second_factor(user: User, code: str) -> FactorDevice | None:

@@ -37,8 +37,9 @@ def test_a_push_costs_a_fixed_number_of_queries(cast, django_assert_num_queries)
     records = [cast.surgeon.pen.patient(hospital_number=f"H-{number}") for number in range(50)]
     cast.surgeon.accepted(cast.surgeon.pen.patient())
 
-    # session, account, membership, device, devices; look, begin, lock, look again, three of known, insert, counter, end
-    with django_assert_num_queries(15):
+    # session, account, membership, device, devices; look, begin, lock, look again, three of known, insert, counter,
+    # end, audit trail
+    with django_assert_num_queries(16):
         cast.surgeon.accepted(*records)
 
 
