@@ -3,8 +3,8 @@
 import { prismWords } from './figures.js';
 
 /** @typedef {'horizontal' | 'vertical'} Axis */
-/** @typedef {{gaze: string, range: string, correction: string}} Cell */
-/** @typedef {Cell & {horizontal_pd?: number | null, vertical_pd?: number | null, method?: string, condition?: string, repeat?: number}} Reading */
+/** @typedef {{gaze: string, range: string, correction: string, condition?: string, method?: string, repeat?: number}} Cell what tells two readings apart */
+/** @typedef {Cell & {horizontal_pd?: number | null, vertical_pd?: number | null, technique?: import('./taking.js').Technique | null}} Reading */
 
 /** The word of each direction by axis: first the positive one (eso +, right hyper +). */
 export const DIRECTIONS = /** @type {const} */ ({

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { bodyOf, draftFrom, lacking } from '../../../static/app/screens/measure/examination.js';
-import { moved, newSitting, noted, offered, opened, padTouched, sittingOf, turned } from '../../../static/app/screens/measure/sitting.js';
+import { heldSo, moved, newSitting, noted, offered, opened, padTouched, restored, sittingOf, techniqueInView, turned } from '../../../static/app/screens/measure/sitting.js';
 
 const eso = { type: 'direction', axis: 'horizontal', sign: 'plus' };
 const step = (pd) => ({ type: 'step', pd });
@@ -65,7 +65,7 @@ test('clearing a reading takes it out of the examination', () => {
 
 test('turning to near moves an open pad to the same gaze at near, and the readings stay', () => {
   const near = turned(measured(start, 40), { range: 'near' });
-  assert.deepEqual(near.open.cell, { gaze: 'primary', range: 'near', correction: 'with' });
+  assert.deepEqual([near.open.cell.gaze, near.open.cell.range], ['primary', 'near']);
   assert.equal(near.draft.readings.length, 1);
 });
 
@@ -127,4 +127,56 @@ test('what an examination holds beyond this screen survives a correction here', 
   const { readings: before, ...others } = body;
   assert.deepEqual(rest, others);
   assert.deepEqual(readings, [{ ...before[0], horizontal_pd: 45 }, before[1]]);
+});
+
+const main = { gaze: 'primary', range: 'distance', correction: 'with' };
+const shown = ({ draft }) => draft.readings.map(({ condition = 'plain', method = 'prism cover', repeat = 1, horizontal_pd }) => [condition, method, repeat, horizontal_pd]);
+
+test('a special condition is a place of its own, and each offers what is usually measured under it', () => {
+  const patched = turned(moved(measured(start, 40), null), { condition: 'after patching' });
+  assert.equal(place(offered(patched)), 'primary distance');
+  assert.equal(place(offered(turned(moved(patched, null), { condition: 'through +3.00' }))), 'primary near');
+  assert.deepEqual(shown(measured(patched, 52)), [['plain', 'prism cover', 1, 40], ['after patching', 'prism cover', 1, 52]]);
+});
+
+test('another method makes another reading of the same place and leaves the first as it was', () => {
+  const both = padTouched(padTouched(turned(measured(start, 40), { method: 'light reflex' }), eso), step(30));
+  assert.deepEqual(shown(both), [['plain', 'prism cover', 1, 40], ['plain', 'light reflex', 1, 30]]);
+});
+
+test('a place opens at what was read there, whatever the present method is', () => {
+  const reflex = padTouched(padTouched(opened(turned(start, { method: 'prism reflex' }), main), eso), step(35));
+  const again = opened(turned(moved(reflex, null), { method: 'prism cover' }), main);
+  assert.equal(again.open.cell.method, 'prism reflex');
+  assert.equal(again.open.entry.horizontal.typed.text, '35');
+});
+
+test('a reading taken again stands beside the first', () => {
+  const twice = padTouched(padTouched(opened(measured(start, 40), { ...main, method: 'prism cover', repeat: 2 }), eso), step(45));
+  assert.deepEqual(shown(twice), [['plain', 'prism cover', 1, 40], ['plain', 'prism cover', 2, 45]]);
+});
+
+test('prisms held another way go on from the open reading to those after it, a second prism does not', () => {
+  const glass = { material: 'glass', held: 'prentice', arrangement: 'split', horizontal_second_pd: 20 };
+  const split = heldSo(measured(start, 45), glass);
+  assert.deepEqual(split.draft.readings[0].technique, glass);
+  const next = measured(split, 35);
+  assert.deepEqual(techniqueInView(next), { material: 'glass', held: 'prentice', arrangement: 'one' });
+  assert.deepEqual(bodyOf(next.draft).readings[1].technique, { material: 'glass', held: 'prentice', arrangement: 'one' });
+});
+
+test('two prisms without the label of the second are not saved', () => {
+  const split = heldSo(measured(start, 45), { material: 'acrylic', held: 'frontal', arrangement: 'split' });
+  assert.deepEqual(lacking(split.draft).map(({ code }) => code), ['second_prism_missing']);
+});
+
+test('a reading after patching alone does not stand for the plain one', () => {
+  const patched = measured(turned(start, { condition: 'after patching' }), 40);
+  assert.deepEqual(lacking(patched.draft).map(({ code }) => code), ['needs_primary_distance']);
+});
+
+test('a draft kept by an older release opens with everything else as usual', () => {
+  const { taking: _, ...kept } = measured(start, 40);
+  const { ductions: __, head_posture: ___, ...draft } = kept.draft;
+  assert.deepEqual(restored({ ...kept, draft }), measured(start, 40));
 });

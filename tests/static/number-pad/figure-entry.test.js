@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { figureEntry, figureTaken, figureTouched } from '../../../static/app/parts/number-pad/figure-entry.js';
+import { figureEntry, figurePointed, figureTaken, figureTouched } from '../../../static/app/parts/number-pad/figure-entry.js';
 
 const MM = { low: 0.5, high: 20, decimals: 1, unit: 'mm' };
 const YEAR = { low: 1900, high: 2200, decimals: 0, unit: '' };
@@ -26,4 +26,19 @@ test('a year has no decimals', () => {
 
 test('no figure is no figure', () => {
   assert.deepEqual(figureTaken(figureEntry(null), MM), { value: null, refusal: '' });
+});
+
+const DEGREES = { low: -40, high: 40, decimals: 1, unit: '°', signs: { plus: 'excyclo', minus: 'incyclo' } };
+
+test('a figure with two directions needs its word, none needs none', () => {
+  const six = typed('6', DEGREES);
+  assert.match(figureTaken(six, DEGREES).refusal, /excyclo or incyclo/);
+  assert.equal(figureTaken(figurePointed(six, 'minus'), DEGREES).value, -6);
+  assert.equal(figureTaken(typed('0', DEGREES), DEGREES).value, 0);
+});
+
+test('a signed figure opens with its direction, and the same direction again takes it back', () => {
+  const entry = figureEntry(-6);
+  assert.equal(figureTaken(entry, DEGREES).value, -6);
+  assert.equal(figurePointed(entry, 'minus').sign, null);
 });

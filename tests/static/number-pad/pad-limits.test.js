@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { ACUITIES } from '../../../static/app/parts/acuity-pad/acuities.js';
+import { LIMITATIONS } from '../../../static/app/parts/duction-pad/ductions.js';
 import { GRADES } from '../../../static/app/parts/version-pad/grades.js';
 import { LIMITS } from '../../../static/app/parts/number-pad/limits.js';
 import { STEPS } from '../../../static/app/parts/number-pad/steps.js';
@@ -22,6 +23,18 @@ test('the pads block exactly what the engine refuses', () => {
   assert.deepEqual(LIMITS.previous_mm, within(examination, 'PreviousOperation', 'mm'));
   assert.deepEqual(LIMITS.year, within(examination, 'PreviousOperation', 'year'));
   assert.deepEqual(LIMITS.dose_mm, within(source('case'), 'Change', 'mm'));
+  assert.deepEqual(LIMITS.overcorrection_pd, within(source('case'), 'Case', 'overcorrection_pd'));
+  assert.deepEqual(LIMITS.second_pd, within(source('technique'), 'Prisms', 'horizontal_second_pd'));
+  assert.deepEqual(LIMITS.second_pd, within(source('technique'), 'Prisms', 'vertical_second_pd'));
+  assert.deepEqual(LIMITS.prism_from_cornea_mm, within(source('technique'), 'Prisms', 'prism_from_cornea_mm'));
+  assert.deepEqual(LIMITS.pupil_distance_mm, within(examination, 'Examination', 'pupil_distance_mm'));
+  for (const field of ['turn_deg', 'tilt_deg', 'chin_deg']) assert.deepEqual(LIMITS.posture_deg, within(source('motility'), 'HeadPosture', field));
+  for (const [name, limits] of Object.entries({ Lens: LIMITS.lens_d, Torsion: LIMITS.torsion_deg, Dissociated: LIMITS.dvd_pd, AxialLength: LIMITS.axial_length_mm })) {
+    const [, low, high] = new RegExp(`^${name} = Annotated\\[float, Within\\((-?[\\d.]+), (-?[\\d.]+)`, 'm').exec(examination);
+    assert.deepEqual(limits, { low: Number(low), high: Number(high) }, name);
+  }
+  const duction = within(source('motility'), 'Duction', 'grade');
+  assert.deepEqual([LIMITATIONS.at(-1), LIMITATIONS[0]], [duction.low, duction.high]);
   const { low, high } = within(source('motility'), 'Version', 'grade');
   assert.deepEqual([GRADES[0], GRADES.at(-1), GRADES.length], [low, high, high - low + 1]);
 });

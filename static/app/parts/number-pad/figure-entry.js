@@ -1,18 +1,28 @@
-/** The state of a plain figure (mm, a year) while it is touched in. Values in, values out. */
+/** The state of a plain figure (mm, degrees, a year) while it is touched in. Values in, values out. */
 
 import { erase, press, typedFrom, valueOf } from './digits.js';
 
-/** @typedef {{low: number, high: number, decimals: number, unit: string}} Range */
-/** @typedef {{typed: import('./digits.js').Typed, refusal: string}} FigureEntry */
+/** @typedef {'plus' | 'minus'} Sign */
+/** @typedef {{plus: string, minus: string}} Signs words for the two directions of a figure */
+/** @typedef {{low: number, high: number, decimals: number, unit: string, signs?: Signs}} Range with `signs` it reaches as far to both sides */
+/** @typedef {{typed: import('./digits.js').Typed, sign: Sign | null, refusal: string}} FigureEntry */
 
 /**
  * @param {number | null | undefined} value
  * @returns {FigureEntry}
  */
-export const figureEntry = (value) => ({ typed: typedFrom(value), refusal: '' });
+export const figureEntry = (value) => ({ typed: typedFrom(value), sign: value ? (value > 0 ? 'plus' : 'minus') : null, refusal: '' });
 
 /** "0.5 to 20 mm". @param {Range} range */
-export const rangeWords = ({ low, high, unit }) => `${low} to ${high}${unit && ` ${unit}`}`;
+export const rangeWords = ({ low, high, unit, signs }) => `${signs ? 0 : low} to ${high}${unit && ` ${unit}`}`;
+
+/**
+ * The direction of a figure; the same one again takes it back.
+ * @param {FigureEntry} entry
+ * @param {Sign} sign
+ * @returns {FigureEntry}
+ */
+export const figurePointed = (entry, sign) => ({ ...entry, sign: entry.sign === sign ? null : sign, refusal: '' });
 
 /**
  * @param {FigureEntry} entry
@@ -21,11 +31,11 @@ export const rangeWords = ({ low, high, unit }) => `${low} to ${high}${unit && `
  * @returns {FigureEntry}
  */
 export function figureTouched(entry, key, range) {
-  if (key === 'erase') return { typed: erase(entry.typed), refusal: '' };
+  if (key === 'erase') return { ...entry, typed: erase(entry.typed), refusal: '' };
   const { typed, refusal } = press(entry.typed, key, range);
-  if (!refusal) return { typed, refusal: '' };
+  if (!refusal) return { ...entry, typed, refusal: '' };
   const words = refusal.code === 'too_fine' ? 'No finer than this.' : 'Too large.';
-  return { typed, refusal: `${words} Allowed: ${rangeWords(range)}.` };
+  return { ...entry, typed, refusal: `${words} Allowed: ${rangeWords(range)}.` };
 }
 
 /**
@@ -34,9 +44,12 @@ export function figureTouched(entry, key, range) {
  * @param {Range} range
  * @returns {{value: number | null, refusal: string}}
  */
-export function figureTaken(entry, range) {
-  const value = valueOf(entry.typed);
-  if (value === null) return { value, refusal: '' };
-  if (value < range.low) return { value: null, refusal: `Too small. Allowed: ${rangeWords(range)}.` };
-  return { value, refusal: '' };
+export function figureTaken({ typed, sign }, range) {
+  const size = valueOf(typed);
+  if (size === null) return { value: null, refusal: '' };
+  if (range.signs && size !== 0 && sign === null) {
+    return { value: null, refusal: `A figure needs its direction: ${range.signs.plus} or ${range.signs.minus}.` };
+  }
+  if (size < range.low) return { value: null, refusal: `Too small. Allowed: ${rangeWords(range)}.` };
+  return { value: sign === 'minus' && size !== 0 ? -size : size, refusal: '' };
 }

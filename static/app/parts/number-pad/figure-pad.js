@@ -1,7 +1,7 @@
 /** Touching in a plain figure, such as mm or a year, in a panel of its own; no system keyboard. */
 import { html, useState } from '../../vendor/preact.js';
 import { Sheet } from '../sheet/sheet.js';
-import { figureEntry, figureTaken, figureTouched, rangeWords } from './figure-entry.js';
+import { figureEntry, figurePointed, figureTaken, figureTouched, rangeWords } from './figure-entry.js';
 import { DIGIT_KEYS, Keys, keyOf } from './keys.js';
 
 /**
@@ -41,12 +41,19 @@ export function FigurePad({ title, value, range, optional = false, onTake, onClo
         take();
       }}
     >
+      ${range.signs && html`<${Signs} label=${title} signs=${range.signs} chosen=${entry.sign} onSign=${(/** @type {import('./figure-entry.js').Sign} */ sign) => setEntry(figurePointed(entry, sign))} />`}
       <output class="figure-shown" aria-live="polite" tabindex="-1" autofocus>
-        ${entry.typed.text || html`<span class="pad-unset">none</span>`}${entry.typed.text && range.unit && html`<span class="unit">${range.unit}</span>`}
+        ${entry.sign && range.signs && html`<span class="figure-sign">${range.signs[entry.sign]}${' '}</span>`}${entry.typed.text || html`<span class="pad-unset">none</span>`}${entry.typed.text && range.unit && html`<span class="unit">${range.unit}</span>`}
       </output>
       <p class=${entry.refusal ? 'pad-refusal' : 'pad-hint'} role="status">${entry.refusal || `Allowed: ${rangeWords(range)}.`}</p>
       <${Keys} label=${title} layout="digits" keys=${keys} onKey=${(/** @type {string} */ key) => (key === 'clear' ? setEntry(figureEntry(null)) : press(key))} />
       <button type="submit" class="button main">Take this figure</button>
     </form>
   <//>`;
+}
+
+/** @param {{label: string, signs: import('./figure-entry.js').Signs, chosen: import('./figure-entry.js').Sign | null, onSign: (sign: any) => void}} props */
+function Signs({ label, signs, chosen, onSign }) {
+  const keys = Object.entries(signs).map(([sign, words]) => ({ key: sign, words, chosen: sign === chosen }));
+  return html`<${Keys} label=${`${label}, direction`} layout="signs" keys=${keys} onKey=${onSign} />`;
 }

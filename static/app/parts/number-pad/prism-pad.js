@@ -23,12 +23,14 @@ const LETTERS = /** @type {Record<string, [Axis, 'plus' | 'minus']>} */ ({
  * @param {object} props
  * @param {string} props.title the place that is measured, e.g. "primary, distance"
  * @param {string} props.conditions e.g. "with correction"
+ * @param {unknown} [props.how] says how it is measured, beside the title
+ * @param {unknown} [props.readings] other readings of the same place
  * @param {import('./prism-entry.js').Entry} props.entry
  * @param {(touch: import('./prism-entry.js').Touch) => void} props.onTouch
  * @param {() => void} props.onNext Enter on the keyboard
  * @param {() => void} props.onClose
  */
-export function PrismPad({ title, conditions, entry, onTouch, onNext, onClose }) {
+export function PrismPad({ title, conditions, how, readings, entry, onTouch, onNext, onClose }) {
   const heading = useRef(/** @type {HTMLElement | null} */ (null));
   const [exact, setExact] = useState(false);
   useEffect(() => {
@@ -61,8 +63,11 @@ export function PrismPad({ title, conditions, entry, onTouch, onNext, onClose })
   const waiting = entry.axis === null;
   return html`<section class="prism-pad" aria-label=${`Reading: ${title}, ${conditions}`}>
     <header class="pad-head">
-      <h2 class="pad-title" tabindex="-1" ref=${heading}>${title}</h2>
-      <p class="pad-conditions">${conditions}</p>
+      <div>
+        <h2 class="pad-title" tabindex="-1" ref=${heading}>${title}</h2>
+        <p class="pad-conditions">${conditions}</p>
+      </div>
+      ${how}
     </header>
     <div class="pad-displays">
       ${AXES.map((one) => html`<${Display} key=${one} axis=${one} entry=${entry} onClear=${() => onTouch({ type: 'clear', axis: one })} />`)}
@@ -99,6 +104,7 @@ export function PrismPad({ title, conditions, entry, onTouch, onNext, onClose })
         onKey=${(/** @type {string} */ key) => onTouch(key === 'erase' ? { type: 'erase' } : { type: 'key', key })}
       />
     </div>
+    ${readings}
   </section>`;
 }
 

@@ -1,10 +1,11 @@
-/** Under which conditions the readings are taken: always in sight, one touch to change. */
+/** At which range and with or without correction the readings are taken: always in sight, one touch to change. */
 import { Choice } from '../../parts/choice/choice.js';
 import { html } from '../../vendor/preact.js';
 import { countUnder } from './cells.js';
 
 /** @param {{sitting: import('./sitting.js').Sitting, onTurn: (conditions: {range?: string, correction?: string}) => void}} props */
-export function Conditions({ sitting: { draft, range, correction }, onTurn }) {
+export function Conditions({ sitting: { draft, range, correction, taking }, onTurn }) {
+  const { condition } = taking;
   /** @param {number} count */
   const read = (count) => (count ? `${count} read` : undefined);
   return html`<div class="conditions">
@@ -14,8 +15,8 @@ export function Conditions({ sitting: { draft, range, correction }, onTurn }) {
       name="range"
       value=${range}
       options=${[
-        { value: 'distance', words: 'Distance', hint: read(countUnder(draft.readings, { range: 'distance', correction })) },
-        { value: 'near', words: 'Near', hint: read(countUnder(draft.readings, { range: 'near', correction })) },
+        { value: 'distance', words: 'Distance', hint: read(countUnder(draft.readings, { range: 'distance', correction, condition })) },
+        { value: 'near', words: 'Near', hint: read(countUnder(draft.readings, { range: 'near', correction, condition })) },
       ]}
       onChange=${(/** @type {string} */ chosen) => onTurn({ range: chosen })}
     />

@@ -8,11 +8,13 @@ import { go } from '../../shell/router.js';
 import { html, useEffect, useRef, useState } from '../../vendor/preact.js';
 import { CORRECTION_WORDS, cellWords } from '../../words/reading.js';
 import { Conditions } from './conditions.js';
+import { HowTaken } from './how-taken.js';
 import { MeasureMap } from './measure-map.js';
-import { Rest } from './rest.js';
+import { ReadingsHere } from './readings-here.js';
+import { Rest } from './rest/rest.js';
 import { bodyOf, lacking } from './examination.js';
 import { faultsOf, saveExamination } from './saving.js';
-import { moved, noted, offered, opened, padTouched, turned } from './sitting.js';
+import { heldSo, moved, noted, offered, opened, padTouched, turned } from './sitting.js';
 import { useSitting } from './use-sitting.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
@@ -49,6 +51,12 @@ export function SittingScreen({ patient, corrected }) {
     }
   };
 
+  const how = html`<${HowTaken}
+    sitting=${sitting}
+    onTurn=${(/** @type {any} */ conditions) => show((now) => turned(now, conditions))}
+    onHeld=${(/** @type {any} */ technique) => change((now) => heldSo(now, technique))}
+  />`;
+
   return html`<${Frame}
     title=${corrected ? 'Correct or add' : 'Measure'}
     patient=${patient.body}
@@ -61,6 +69,7 @@ export function SittingScreen({ patient, corrected }) {
     <div class=${open ? 'measure measuring' : 'measure'}>
       <div class="measure-left">
         <${Conditions} sitting=${sitting} onTurn=${(/** @type {any} */ conditions) => show((now) => turned(now, conditions))} />
+        ${!open && how}
         <${MeasureMap} sitting=${sitting} offered=${next} onOpen=${(/** @type {any} */ cell) => show((now) => moved(now, cell))} />
       </div>
       <div class="measure-right" ref=${pad}>
@@ -68,6 +77,8 @@ export function SittingScreen({ patient, corrected }) {
           ? html`<${PrismPad}
               title=${cellWords(open.cell)}
               conditions=${CORRECTION_WORDS[open.cell.correction]}
+              how=${how}
+              readings=${html`<${ReadingsHere} readings=${draft.readings} cell=${open.cell} onOpen=${(/** @type {any} */ cell) => show((now) => moved(now, cell))} />`}
               entry=${open.entry}
               onTouch=${(/** @type {any} */ touch) => change((now) => padTouched(now, touch))}
               onNext=${() => show((now) => moved(now, offered(now)))}

@@ -2,7 +2,7 @@
 import { drafts } from '../../store/store.js';
 import { useLayoutEffect, useState } from '../../vendor/preact.js';
 import { draftFrom } from './examination.js';
-import { newSitting, sittingOf } from './sitting.js';
+import { newSitting, restored, sittingOf } from './sitting.js';
 import { begin, look, step, undo as undone } from './undo.js';
 
 /** @typedef {import('./sitting.js').Sitting} Sitting */
@@ -18,7 +18,7 @@ import { begin, look, step, undo as undone } from './undo.js';
 export function useSitting(patient, corrected, day) {
   const draftName = corrected ? `examination/${patient}/${corrected.id}` : `examination/${patient}`;
   const [start] = useState(() => (corrected ? sittingOf(draftFrom(corrected.body)) : newSitting(day)));
-  const [timeline, setTimeline] = useState(() => begin(/** @type {Sitting} */ (drafts.get(draftName) ?? start)));
+  const [timeline, setTimeline] = useState(() => begin(keptSitting(draftName) ?? start));
   const sitting = timeline.now;
 
   // Before the next paint, so that a touch is in the draft book even if the app is left at once.
@@ -36,6 +36,12 @@ export function useSitting(patient, corrected, day) {
     canUndo: timeline.past.length > 0,
     discard: sameWork(sitting, start) ? null : () => setTimeline((before) => step(before, start)),
   };
+}
+
+/** @param {string} name @returns {Sitting | null} */
+function keptSitting(name) {
+  const kept = drafts.get(name);
+  return kept ? restored(kept) : null;
 }
 
 /**

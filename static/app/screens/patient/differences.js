@@ -2,6 +2,7 @@
 import { shortDateWords } from '../../parts/calendar/date.js';
 import { EYE_WORDS, MUSCLE_WORDS, doneWords } from '../../words/anatomy.js';
 import { cellWords, CORRECTION_WORDS, readingLines } from '../../words/reading.js';
+import { unusualWords } from '../../words/taking.js';
 import { FIELD_WORDS } from '../../words/field.js';
 import { mmWords } from '../../words/figures.js';
 
@@ -35,8 +36,9 @@ function flattened(body) {
     if (body[field] != null) tell(field, words, field.endsWith('_on') ? shortDateWords(body[field]) : String(body[field]));
   }
   for (const reading of body.readings ?? []) {
-    const where = `${cellWords(reading)}, ${CORRECTION_WORDS[reading.correction]}`;
-    tell(`reading ${where}`, where, readingLines(reading).map(({ text }) => text).join(', '));
+    const { technique, ...taken } = reading;
+    const where = [cellWords(reading), CORRECTION_WORDS[reading.correction], ...unusualWords(taken)].join(', ');
+    tell(`reading ${where}`, where, [...readingLines(reading).map(({ text }) => text), ...unusualWords({ technique })].join(', '));
   }
   for (const { eye, muscle, grade } of body.versions ?? []) {
     const where = `${EYE_WORDS[eye]}, ${MUSCLE_WORDS[muscle]}`;

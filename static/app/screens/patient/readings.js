@@ -1,10 +1,11 @@
 /** The readings that tell a case apart at a glance: the primary position at distance and near. */
 import { readingLines } from '../../words/reading.js';
+import { unusualWords } from '../../words/taking.js';
 
 const CORRECTION = { with: 'with correction', without: 'without correction' };
 
 /**
- * @param {{gaze: string, range: string, correction: string, horizontal_pd?: number | null, vertical_pd?: number | null}[]} readings
+ * @param {import('../../words/reading.js').Reading[]} readings
  * @returns {{label: string, words: string}[]} distance first, with correction first
  */
 export function mainReadings(readings) {
@@ -13,7 +14,7 @@ export function mainReadings(readings) {
       readings
         .filter((reading) => reading.gaze === 'primary' && reading.range === range && reading.correction === correction)
         .map((reading) => ({
-          label: `${range === 'distance' ? 'Distance' : 'Near'}, ${CORRECTION[correction]}`,
+          label: [range === 'distance' ? 'Distance' : 'Near', CORRECTION[correction], ...unusualWords(reading)].join(', '),
           words: readingLines(reading).map(({ text }) => text).join(', '),
         })),
     ),

@@ -1,13 +1,13 @@
 /** Muscles that were operated before: which, what, how much and when, as far as it is known. */
-import { Choice } from '../../parts/choice/choice.js';
-import { FigurePad } from '../../parts/number-pad/number-pad.js';
-import { LIMITS } from '../../parts/number-pad/limits.js';
-import { html, useState } from '../../vendor/preact.js';
-import { EYES, EYE_WORDS, MUSCLES, MUSCLE_WORDS } from '../../words/anatomy.js';
-import { mmWords } from '../../words/figures.js';
-import { EMPTY_OPERATION } from './examination.js';
+import { Choice } from '../../../parts/choice/choice.js';
+import { FigurePad } from '../../../parts/number-pad/number-pad.js';
+import { LIMITS } from '../../../parts/number-pad/limits.js';
+import { html, useState } from '../../../vendor/preact.js';
+import { EYES, EYE_WORDS, MUSCLES, MUSCLE_WORDS } from '../../../words/anatomy.js';
+import { mmWords } from '../../../words/figures.js';
+import { EMPTY_OPERATION } from '../examination.js';
 
-/** @typedef {import('./examination.js').PastOperation} PastOperation */
+/** @typedef {import('../examination.js').PastOperation} PastOperation */
 
 const EYE_OPTIONS = EYES.map((eye) => ({ value: eye, words: EYE_WORDS[eye] }));
 const MUSCLE_OPTIONS = MUSCLES.map((muscle) => ({ value: muscle, words: MUSCLE_WORDS[muscle] }));

@@ -1,16 +1,18 @@
-/** What may be told beside the readings: all optional, all folded, each with what it holds beside its name. */
-import { AcuityPad } from '../../parts/acuity-pad/acuity-pad.js';
-import { Choice } from '../../parts/choice/choice.js';
-import { Field } from '../../parts/field/field.js';
-import { Fold } from '../../parts/fold/fold.js';
-import { VersionPad } from '../../parts/version-pad/version-pad.js';
-import { shortDateWords, today } from '../../parts/calendar/date.js';
-import { html } from '../../vendor/preact.js';
-import { EYES, EYE_WORDS } from '../../words/anatomy.js';
+/** What may be told beside the readings: all optional, all folded, the common first, each with what it holds beside its name. */
+import { AcuityPad } from '../../../parts/acuity-pad/acuity-pad.js';
+import { shortDateWords, today } from '../../../parts/calendar/date.js';
+import { Choice } from '../../../parts/choice/choice.js';
+import { Field } from '../../../parts/field/field.js';
+import { Fold } from '../../../parts/fold/fold.js';
+import { VersionPad } from '../../../parts/version-pad/version-pad.js';
+import { html } from '../../../vendor/preact.js';
+import { EYES, EYE_WORDS } from '../../../words/anatomy.js';
 import { EarlierOperations } from './earlier-operations.js';
-import { acuityWords, countWords, fixingWords } from './holds.js';
+import { LessOften } from './less-often.js';
+import { acuityWords, countWords, fixingWords, lensWords, lessOftenWords } from './holds.js';
+import { Lenses } from './lenses.js';
 
-/** @typedef {import('./examination.js').Draft} Draft */
+/** @typedef {import('../examination.js').Draft} Draft */
 
 const FIXING = [
   { value: 'right', words: EYE_WORDS.right },
@@ -18,6 +20,8 @@ const FIXING = [
   { value: 'either', words: 'either' },
   { value: null, words: 'not said' },
 ];
+
+const CONSTANCY = [...['constant', 'intermittent', 'latent'].map((value) => ({ value, words: value })), { value: null, words: 'not said' }];
 
 /** @param {{draft: Draft, faults: {field: string}[], onDiscard: (() => void) | null, onNote: (fields: Partial<Draft>) => void}} props */
 export function Rest({ draft, faults, onDiscard, onNote }) {
@@ -27,6 +31,9 @@ export function Rest({ draft, faults, onDiscard, onNote }) {
     <${Fold} title="Fixing eye" holds=${fixingWords(draft.fixing_eye)}>
       <${Choice} legend="The patient prefers to fix with" name="fixing" options=${FIXING} value=${draft.fixing_eye} onChange=${(/** @type {string | null} */ fixing_eye) => onNote({ fixing_eye })} />
     <//>
+    <${Fold} title="Constant or not" holds=${draft.constancy ?? 'not said'}>
+      <${Choice} legend="The deviation is" name="constancy" options=${CONSTANCY} value=${draft.constancy} onChange=${(/** @type {string | null} */ constancy) => onNote({ constancy })} />
+    <//>
     <${Fold} title="Visual acuity" holds=${acuityWords(draft)}>
       <div class="stack">
         ${EYES.map((eye) => html`<${AcuityPad} key=${eye} eye=${eye} value=${draft[`acuity_${eye}`]} onChange=${(/** @type {string | null} */ acuity) => onNote({ [`acuity_${eye}`]: acuity })} />`)}
@@ -35,8 +42,14 @@ export function Rest({ draft, faults, onDiscard, onNote }) {
     <${Fold} title="Versions" holds=${countWords(draft.versions.length, 'muscle graded', 'muscles graded')}>
       <${VersionPad} versions=${draft.versions} onChange=${(/** @type {Draft['versions']} */ versions) => onNote({ versions })} />
     <//>
+    <${Fold} title="Spectacles and eyes" holds=${lensWords(draft)}>
+      <${Lenses} draft=${draft} onNote=${onNote} />
+    <//>
     <${Fold} title="Previous operations" open=${unfinished} holds=${countWords(draft.previous_operations.length, 'muscle', 'muscles')}>
       <${EarlierOperations} operations=${draft.previous_operations} onChange=${(/** @type {Draft['previous_operations']} */ previous_operations) => onNote({ previous_operations })} />
+    <//>
+    <${Fold} title="Vertical, torsion, palsy, diagnosis" holds=${lessOftenWords(draft)}>
+      <${LessOften} draft=${draft} onNote=${onNote} />
     <//>
     <${Fold} title="Note" holds=${draft.note || 'none'}>
       <${Field} label="Note" name="note" rows=${4} value=${draft.note} input=${{ maxlength: 2000 }} onInput=${(/** @type {string} */ note) => onNote({ note })} />
