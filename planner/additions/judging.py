@@ -13,7 +13,7 @@ from planner.rules.small_angle import SUCCESS, SUCCESS_PD
 from planner.situation import Situation
 from planner.tables import Form
 from planner.thresholds import exceeds, same
-from planner.values.option import Option
+from planner.values.option import Dose, Family, Option
 from planner.values.statement import Level, Notice
 
 HORIZONTAL_NOT_ANSWERED = "horizontal_not_answered"
@@ -22,7 +22,11 @@ HORIZONTAL_NOT_ANSWERED = "horizontal_not_answered"
 def judged(situation: Situation, part: Part) -> Option:
     """The option with everything that must be said about it, stops first."""
     residual_pd = round(situation.target.horizontal_pd, 1) + 0.0
-    said = [*part.notices, *rules.of_muscles(situation, as_draft(situation, part)), *_horizontal(situation)]
+    said = [
+        *part.notices,
+        *rules.of_muscles(situation, as_draft(situation, part.family, part.doses)),
+        *_horizontal(situation),
+    ]
     return Option(
         id=part.id,
         family=part.family,
@@ -33,20 +37,21 @@ def judged(situation: Situation, part: Part) -> Option:
         reasons_for=part.reasons_for if part.doses else (),
         reasons_against=part.reasons_against if part.doses else (),
         notices=rules.in_order(said),
+        table=part.table,
         answers=part.answers,
         expected=part.expected,
     )
 
 
-def as_draft(situation: Situation, part: Part) -> Draft:
-    """The part as the rules about muscles and eyes read it: no column doses it and it corrects nothing horizontal."""
-    moves = [Move(eye=dose.eye, muscle=dose.muscle, operation=dose.operation, form=Form.ONE) for dose in part.doses]
+def as_draft(situation: Situation, family: Family, doses: tuple[Dose, ...]) -> Draft:
+    """Doses as the rules about muscles and eyes read it: no column doses it and it corrects nothing horizontal."""
+    moves = [Move(eye=dose.eye, muscle=dose.muscle, operation=dose.operation, form=Form.ONE) for dose in doses]
     return Draft(
-        recipe=Recipe(id=part.id, family=part.family, title=part.title, moves=tuple(moves)),
+        recipe=Recipe(id="", family=family, title="", moves=tuple(moves)),
         reach=Reach.WITHIN,
         row_pd=0.0,
         columns=(),
-        doses=part.doses,
+        doses=doses,
         effects=(),
         correction_pd=0.0,
         residual_pd=round(situation.target.horizontal_pd, 1) + 0.0,

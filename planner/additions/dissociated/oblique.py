@@ -8,6 +8,7 @@ from planner.additions.dissociated.telling import drift_pd
 from planner.additions.dose import without_figure
 from planner.additions.overaction import overacts
 from planner.additions.part import Part
+from planner.additions.sources import NO_DOSE
 from planner.anatomy import Eye, Muscle
 from planner.figures import pd
 from planner.options.reasons.reason import common_practice
@@ -28,6 +29,7 @@ def parts(situation: Situation) -> Iterator[Part]:
         id="dvd-anteriorise-both-io",
         family=Family.DISSOCIATED,
         answers=Answers.DISSOCIATED,
+        table=NO_DOSE,
         title="Bring both inferior obliques forward for the dissociated deviation",
         doses=tuple(without_figure(eye, Muscle.IO, Operation.ANTERIORISE, _why(), words=LEVEL) for eye in Eye),
         expected=tuple(_expected(situation, eye) for eye in Eye),

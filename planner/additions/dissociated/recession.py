@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from planner.additions import sources
 from planner.additions.dissociated.telling import drift_pd
 from planner.additions.dose import Slope, Wanted, graded, is_reached
 from planner.additions.limits import beyond
@@ -50,6 +51,7 @@ def _part(situation: Situation, eyes: tuple[Eye, ...]) -> Part:
         id=id_,
         family=Family.DISSOCIATED,
         answers=Answers.DISSOCIATED,
+        table=sources.DISSOCIATED,
         title="Recess both superior recti for the dissociated deviation"
         if both
         else f"Recess the {eyes[0]} superior rectus for the dissociated deviation",

@@ -13,6 +13,7 @@ from planner.additions.dose import set_mm
 from planner.additions.overaction import overacts
 from planner.additions.part import Part
 from planner.additions.reading import READING
+from planner.additions.sources import GRADED, INFERIOR_GRADED
 from planner.additions.vertical.hyper import Hyper, expected_without_figure, hyper, hyper_of
 from planner.anatomy import Eye, Muscle
 from planner.figures import mm, pd
@@ -26,7 +27,6 @@ from planner.values.statement import Level, Notice, Statement
 
 LARGE_PD = 15.0
 SMALLEST_MM, LARGEST_MM, ANTERIOR_MM = 8.0, 10.0, 12.0
-GRADED = Provenance(mark=Mark.PUBLISHED, source="J Egypt Ophthalmol Soc 2016;109:161-6")
 SMALLER = Provenance(
     mark=Mark.HOUSE_RULE, source="where print gives a range, or leaves a limit open, the smaller operation is taken"
 )
@@ -49,6 +49,7 @@ def parts(situation: Situation) -> Iterator[Part]:
         id=id_,
         family=Family.OBLIQUES,
         answers=Answers.VERTICAL,
+        table=INFERIOR_GRADED,
         title=f"Weaken the {eye} inferior oblique, graded by the deviation in adduction",
         doses=doses,
         expected=(expected_without_figure(found, "graded weakening; the source gives no correction in Δ."),)

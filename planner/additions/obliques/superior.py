@@ -8,6 +8,7 @@ from dataclasses import replace
 from planner.additions.dose import set_mm, without_figure
 from planner.additions.overaction import has_diagnosis, overacts, underacts
 from planner.additions.part import Part
+from planner.additions.sources import NO_DOSE
 from planner.additions.vertical.hyper import Hyper, expected_without_figure, hyper
 from planner.anatomy import Eye, Muscle
 from planner.options.reasons.reason import common_practice
@@ -48,6 +49,7 @@ def _tuck(situation: Situation, found: Hyper) -> Part:
         id=id_,
         family=Family.OBLIQUES,
         answers=Answers.VERTICAL,
+        table=NO_DOSE,
         title=f"Tuck the {eye} superior oblique",
         doses=(_as_set(dose, set_mm(situation, id_, eye, Muscle.SO)),),
         expected=(expected_without_figure(found, "what a tuck corrects is not published here."),),
@@ -79,6 +81,7 @@ def _weaken(found: Hyper) -> Part:
         id=f"weaken-so-{eye}",
         family=Family.OBLIQUES,
         answers=Answers.VERTICAL,
+        table=NO_DOSE,
         title=f"Weaken the {eye} superior oblique",
         doses=(weakened(eye),),
         expected=(expected_without_figure(found, "what this weakening corrects is not published here."),),

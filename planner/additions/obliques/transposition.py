@@ -14,6 +14,7 @@ from planner.additions.limits import beyond
 from planner.additions.obliques.grading import FIFTEEN, OVERACTION
 from planner.additions.overaction import overacts
 from planner.additions.part import Part
+from planner.additions.sources import INFERIOR_BY_PLACE
 from planner.additions.vertical.hyper import Effect, Hyper, expected, hyper
 from planner.additions.vertical.recti import ONE_MUSCLE_PD, effect
 from planner.additions.vertical.slopes import slope_of
@@ -82,6 +83,7 @@ def _alone(found: Hyper) -> Part:
         id=f"anteriorise-io-{found.higher}",
         family=Family.OBLIQUES,
         answers=Answers.VERTICAL,
+        table=INFERIOR_BY_PLACE,
         title=f"Bring the {found.higher} inferior oblique forward",
         doses=(_dose(found, place),) if reached else (),
         expected=(expected(found, (_effect(place),)),) if reached else (),
@@ -112,6 +114,7 @@ def _with_a_rectus(situation: Situation, found: Hyper) -> Part:
         id=id_,
         family=Family.OBLIQUES,
         answers=Answers.VERTICAL,
+        table=INFERIOR_BY_PLACE,
         title=f"Bring the {found.higher} inferior oblique forward and recess the {found.lower} inferior rectus",
         doses=doses,
         expected=(expected(found, (_effect(place), effect(wanted.slope, doses[1]))),) if reached else (),

@@ -14,6 +14,7 @@ from planner.additions.obliques.grading import (
 )
 from planner.additions.part import Part
 from planner.additions.patterns.letter import Letter, expected
+from planner.additions.sources import INFERIOR_GRADED
 from planner.figures import pd
 from planner.options.reasons.reason import speaks_for
 from planner.provenance import Mark, Provenance
@@ -45,6 +46,7 @@ def parts(situation: Situation, found: Letter) -> Iterator[Part]:
         id=id_,
         family=Family.OBLIQUES,
         answers=Answers.PATTERN,
+        table=INFERIOR_GRADED,
         title="Weaken both inferior obliques for the pattern"
         if len(eyes) > 1
         else f"Weaken the {name} inferior oblique for the pattern",

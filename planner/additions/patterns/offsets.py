@@ -12,6 +12,7 @@ from planner.additions.part import Part
 from planner.additions.patterns import collapse
 from planner.additions.patterns.direction import direction, provenance_of
 from planner.additions.patterns.letter import OBLIQUES_FIRST, Letter
+from planner.additions.sources import OFFSETS, TENDON_OFFSETS
 from planner.anatomy import Eye, Muscle
 from planner.dosing.rounding import to_half_mm
 from planner.figures import mm, pd
@@ -25,10 +26,6 @@ from planner.values.statement import Level, Notice, Statement
 HALF_UP_TO_PD = 25.0
 INSERTION_WIDTH_MM = {Muscle.MR: (10.3, 11.3), Muscle.LR: (9.2, 10.1)}
 WIDTHS = Provenance(mark=Mark.FROM_MEMORY, source="insertion width: MR 10.3-11.3, LR 9.2-10.1 mm")
-BY_SIZE = Provenance(
-    mark=Mark.PUBLISHED,
-    source="J Pediatr Ophthalmol Strabismus 2019;56:107-15, V exotropia: half a width up to 25 Δ, a full one beyond",
-)
 TORSION = common_practice("tendons of one eye moved in opposite ways can twist the eye")
 FORMS = (
     ("both-mr", "both medial recti", tuple((eye, Muscle.MR) for eye in Eye)),
@@ -52,6 +49,7 @@ def parts(situation: Situation, found: Letter) -> Iterator[Part]:
             id=f"offset-{name}",
             family=Family.OFFSET,
             answers=Answers.PATTERN,
+            table=TENDON_OFFSETS,
             title=f"Move {words}{where} by {measure} tendon width",
             doses=doses,
             expected=(collapse.expected(found, group),),
@@ -101,7 +99,7 @@ def _steps(found: Letter, muscle: Muscle, offset: Offset) -> Iterator[Statement]
     yield Statement(
         code="offset_width",
         text=f"{'Up to' if offset.width is OffsetWidth.HALF else 'Beyond'} {pd(HALF_UP_TO_PD)}: {offset.width} width.",
-        provenance=BY_SIZE,
+        provenance=OFFSETS,
         facts={"limit_pd": HALF_UP_TO_PD, "width": offset.width.value},
     )
     yield Statement(

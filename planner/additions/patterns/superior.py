@@ -15,6 +15,7 @@ from planner.additions.limits import beyond
 from planner.additions.obliques.superior import OVERACTION, no_published_dose, weakened
 from planner.additions.part import Part
 from planner.additions.patterns.letter import Letter, not_published
+from planner.additions.sources import DISSOCIATED, NO_DOSE
 from planner.anatomy import Eye
 from planner.figures import pd
 from planner.findings.pattern import Shape
@@ -38,6 +39,7 @@ def parts(situation: Situation, found: Letter) -> Iterator[Part]:
         id=f"pattern-weaken-so-{name}",
         family=Family.OBLIQUES,
         answers=Answers.PATTERN,
+        table=NO_DOSE,
         title="Weaken both superior obliques for the pattern"
         if len(eyes) > 1
         else f"Weaken the {name} superior oblique for the pattern",
@@ -58,6 +60,7 @@ def _with_recti(situation: Situation, found: Letter) -> Part:
         id=id_,
         family=Family.DISSOCIATED,
         answers=Answers.PATTERN,
+        table=DISSOCIATED,
         title="Recess both superior recti and weaken both superior obliques",
         doses=(*recessed, *(weakened(eye) for eye in Eye)) if reached else (),
         expected=(_expected(found), *(expected_of(situation, dose) for dose in recessed)),

@@ -12,17 +12,16 @@ from collections.abc import Iterator
 from planner.additions.dose import without_figure
 from planner.additions.part import Part
 from planner.additions.reading import READING
+from planner.additions.sources import FLODIN, HARADA_ITO
 from planner.anatomy import Eye, Muscle
 from planner.options.reasons.reason import common_practice
 from planner.precision.steady import steady
-from planner.provenance import Mark, Provenance
 from planner.situation import Situation
 from planner.thresholds import reaches
 from planner.values.option import Answers, Dose, Expected, Family, Operation, Unit
 from planner.values.statement import Level, Notice, Statement
 
 MEAN_DEG, LOW_DEG, HIGH_DEG = 7.7, 6.27, 9.21
-FLODIN = Provenance(mark=Mark.PUBLISHED, source="Flodin et al., Strabismus 2022;30:8-17")
 FRONT_HALF = common_practice("the front half of the tendon alone turns the eye and leaves its height")
 WORDS = "front half of the tendon brought forward and to the temple"
 
@@ -50,6 +49,7 @@ def _part(situation: Situation, eyes: tuple[Eye, ...]) -> Part:
         id=f"harada-ito-{'both' if both else eyes[0]}-so",
         family=Family.TORSION,
         answers=Answers.TORSION,
+        table=HARADA_ITO,
         title="Harada-Ito on both superior obliques" if both else f"Harada-Ito on the {eyes[0]} superior oblique",
         doses=tuple(_dose(situation, eye) for eye in eyes),
         expected=tuple(_expected(situation, eye, None if both else MEAN_DEG) for eye in eyes),

@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from planner.additions.dose import Slope, Wanted, graded, is_reached
 from planner.additions.limits import beyond
 from planner.additions.part import Part
+from planner.additions.sources import VERTICAL_RECTI
 from planner.additions.vertical import field
 from planner.additions.vertical.hyper import Effect, Hyper, expected, hyper
 from planner.additions.vertical.slopes import slope_of
@@ -78,6 +79,7 @@ def _part(situation: Situation, found: Hyper, taken: tuple[Step, ...]) -> Part:
         id=id_,
         family=Family.VERTICAL_RECTI,
         answers=Answers.VERTICAL,
+        table=VERTICAL_RECTI,
         title=f"{words[0].upper()}{words[1:]}",
         doses=doses,
         expected=_expected(found, wanted, doses),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from planner.additions.dose import Slope
 from planner.additions.overaction import has_diagnosis
+from planner.additions.sources import WRIGHT
 from planner.anatomy import Eye, Muscle
 from planner.prediction import SPREADS
 from planner.provenance import Mark, Provenance
@@ -13,13 +14,6 @@ from planner.values.option import Operation
 
 MEASURED = SPREADS["vertical-rectus-recess"]
 
-WRIGHT = Provenance(
-    mark=Mark.PUBLISHED,
-    source=(
-        "Wright KW (ed.), Pediatric Ophthalmology and Strabismus, appendix of surgical numbers: about 3 Δ per mm; "
-        "measured for recession 2.94 ± 1.64, Bae & Choi, Korean J Optom Vis Sci 2012;11:107-12 (n = 28)"
-    ),
-)
 THYROID = Provenance(mark=Mark.PUBLISHED, source="PMC6081543: inferior rectus recession in thyroid eye disease")
 
 RECESSION = Slope(pd_per_mm=3.0, sd_pd_per_mm=MEASURED.sd, provenance=WRIGHT)
