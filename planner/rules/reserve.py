@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import fsum
 
 from planner.dosing.draft import Draft, source_of
 from planner.dosing.widest import widest_mm
@@ -23,13 +24,13 @@ def notices(situation: Situation, draft: Draft) -> Iterator[Notice]:
         maximum = maximum_of(dose.muscle, dose.operation, draft.recipe.family)
         if not before or maximum is None:
             continue
-        spent_mm = situation.spent_mm(dose.eye, dose.muscle, dose.operation)
+        known_mm = fsum(each.mm or 0.0 for each in before)
         own_mm = widest_mm(source_of(situation, draft.recipe), dose.muscle, dose.operation)
         most_mm = max(own_mm, maximum.widest_mm)
-        if spent_mm is None:
+        if exceeds(known_mm + dose.figure_mm, most_mm):
+            yield _too_much(dose, known_mm, most_mm)
+        elif situation.spent_mm(dose.eye, dose.muscle, dose.operation) is None:
             yield _unknown(dose, most_mm)
-        elif exceeds(spent_mm + dose.figure_mm, most_mm):
-            yield _too_much(dose, spent_mm, most_mm)
 
 
 def _what(dose: Dose) -> str:
