@@ -10,7 +10,6 @@ from collections.abc import Iterator, Sequence
 
 from planner import rules
 from planner.additions.judging import HORIZONTAL_NOT_ANSWERED, as_draft
-from planner.additions.part import Part
 from planner.additions.patterns.collapse import ALONE
 from planner.combined.doses import United
 from planner.dosing.draft import Draft
@@ -38,6 +37,7 @@ def notices(situation: Situation, parts: Sequence[Option], united: United) -> tu
         *rules.of_whole(situation, _draft_of(situation, united.doses)),
         *(notice for part in parts for notice in _of_part(situation, part, answered) if _holds(notice, united)),
         *_several(parts),
+        *_dosed_by(situation, parts),
     ]
     gravest: dict[str, Notice] = {}
     for notice in rules.in_order(found):
@@ -58,8 +58,22 @@ def _holds(notice: Notice, united: United) -> bool:
 
 
 def _draft_of(situation: Situation, doses: tuple[Dose, ...]) -> Draft:
-    whole = Part(id="", family=Family.COMBINED, answers=Answers.HORIZONTAL, title="", doses=doses, expected=())
-    return as_draft(situation, whole)
+    return as_draft(situation, Family.COMBINED, doses)
+
+
+def _dosed_by(situation: Situation, parts: Sequence[Option]) -> Iterator[Notice]:
+    """A combination is printed with one table; each other source is told."""
+    stamps = {stamp.id: stamp for stamp in (part.table or situation.table.stamp for part in parts)}
+    if len(stamps) > 1:
+        for stamp in stamps.values():
+            named = ", ".join(part.title for part in parts if (part.table or situation.table.stamp) == stamp)
+            yield Notice(
+                code=f"dosed_by-{stamp.id}",
+                text=f"{named}: {stamp.name}. {stamp.caution}",
+                provenance=stamp.provenance,
+                facts={},
+                level=Level.NOTE,
+            )
 
 
 def _twice(united: United) -> Iterator[Notice]:

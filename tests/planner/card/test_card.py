@@ -6,7 +6,7 @@ import sys
 from dataclasses import replace
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from planner.anatomy import Eye, Muscle
@@ -114,6 +114,7 @@ class TestWhatItSays:
         assert "licensed surgeon" in made.disclaimer
         assert "limbus" in made.distances_words
 
+    @settings(deadline=None)
     @given(doses)
     def test_the_mirrored_plan_with_mirrored_eyes_and_nothing_else_changed(self, operated):
         here = card_of(plan(option(*operated)))
@@ -127,6 +128,7 @@ class TestWhatItSays:
             here, lines=(), eyes_words="", check_word=""
         )
 
+    @settings(deadline=None)
     @given(doses)
     def test_as_many_lines_as_doses_with_the_same_figures(self, operated):
         lines = card_of(plan(option(*operated))).lines

@@ -87,7 +87,15 @@ def plan(an_option, **changed):
 
 
 def drawing(*doses):
-    return tuple(DrawnMuscle(eye=each.eye, muscle=each.muscle, operation=each.operation) for each in doses)
+    return tuple(
+        DrawnMuscle(
+            eye=each.eye,
+            muscle=each.muscle,
+            operation=each.operation,
+            offset=each.offset.direction if each.offset else None,
+        )
+        for each in doses
+    )
 
 
 def attestation(a_plan, **changed):
