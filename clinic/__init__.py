@@ -6,6 +6,7 @@
 - ``audit``: who read and wrote what
 - ``sync``: push and pull; ``sync/protocol.py`` is the specification
 - ``api``: JSON over HTTPS, one folder per resource
+- ``administration``: the pages for administrators
 - ``errors``: the one shape of every error
 - ``protection``: headers, limits and log format that hold for every response
 - ``shell``, ``build``, ``demo``: the app's pages, its build, and the demo clinic

@@ -35,9 +35,11 @@ ALLOWED_HOSTS = environment.words("CLINIC_HOSTS") if PRODUCTION else LOOPBACK_HO
 SECRET_KEY = environment.text("CLINIC_SECRET_KEY") if PRODUCTION else environment.kept_secret(STATE_DIR / "secret-key")
 
 INSTALLED_APPS = [
+    "django.contrib.admin.apps.SimpleAdminConfig",
     "django.contrib.auth",
     "django.contrib.contenttypes",
     "django.contrib.sessions",
+    "django.contrib.messages",
     "django.contrib.staticfiles",
     "django_otp",
     "django_otp.plugins.otp_totp",
@@ -50,6 +52,7 @@ INSTALLED_APPS = [
     "clinic.audit",
     "clinic.sync",
     "clinic.api",
+    "clinic.administration",
     "clinic.build",
     "clinic.shell",
     "clinic.demo",
@@ -67,6 +70,7 @@ MIDDLEWARE = [
     "django.middleware.csrf.CsrfViewMiddleware",
     "django.contrib.auth.middleware.AuthenticationMiddleware",
     "django_otp.middleware.OTPMiddleware",
+    "django.contrib.messages.middleware.MessageMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
     "clinic.audit.middleware.Audit",
 ]
@@ -83,6 +87,7 @@ TEMPLATES = [
             "context_processors": [
                 "django.template.context_processors.request",
                 "django.contrib.auth.context_processors.auth",
+                "django.contrib.messages.context_processors.messages",
             ]
         },
     }
@@ -142,6 +147,8 @@ USE_TZ = True
 TIME_ZONE = "UTC"
 
 STATIC_URL = "/static/"
+STATICFILES_FINDERS = ["clinic.administration.files.AdministrationFiles"]
+WHITENOISE_USE_FINDERS = True
 WHITENOISE_ROOT = BUILD_DIR / "site"
 WHITENOISE_AUTOREFRESH = not PRODUCTION  # a new build is served without a new start
 WHITENOISE_IMMUTABLE_FILE_TEST = is_unchanging

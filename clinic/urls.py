@@ -2,11 +2,13 @@
 
 from django.urls import include, path
 
+from clinic.administration.site import administration
 from clinic.api.health.views import HealthView
 
 urlpatterns = [
     path("health", HealthView.as_view()),
     path("api/v1/", include("clinic.api.urls")),
+    path("administration/", administration.urls),
     path("", include("clinic.shell.urls")),
 ]
 

@@ -94,7 +94,12 @@ def methods(pattern):
 
 
 def test_the_matrix_names_every_address_and_method_of_the_site_and_no_other():
-    served = {(method, path) for path, each in addresses(get_resolver()) for method in methods(each)}
+    served = {
+        (method, path)
+        for path, each in addresses(get_resolver())
+        for method in methods(each)
+        if not path.startswith("administration/")  # tests/clinic/administration goes through each of those
+    }
 
     assert served == {(row.method, row.address) for row in rows()}
 

@@ -25,7 +25,7 @@ def test_an_old_app_is_told_what_is_needed_and_nothing_is_stored(cast, minimum, 
 
     assert (response.status_code, error["code"], error["allowed"]) == (426, "client_too_old", "2 or newer")
     assert error.keys() == {"code", "text", "field", "value", "allowed"}
-    assert "update" in error["text"]
+    assert "Update it" in error["text"]
     assert not Record.objects.exists()
 
 
