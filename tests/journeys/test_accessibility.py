@@ -7,7 +7,7 @@ import pytest
 from playwright.sync_api import Page
 
 from clinic.build.folders import folders
-from tests.journeys.browser.accessibility import too_wide_px, violations
+from tests.journeys.browser.accessibility import low_steps, resize, too_wide_px, violations
 from tests.journeys.browser.device import PHONE, TABLET, Passing
 from tests.journeys.browser.watch import Watch
 from tests.journeys.site.server import running_server
@@ -23,22 +23,25 @@ class Seen:
 
     violations: list[str] = field(default_factory=list)
     too_wide: list[str] = field(default_factory=list)
+    low: list[str] = field(default_factory=list)
     places: set[str] = field(default_factory=set)
     screens: int = 0
 
     def visit(self, name: str, page: Page) -> None:
         self.screens += 1
+        theatre = name.startswith("card")
         self.places.add(page.url.partition("#")[2])
         for kind, size in (("phone", PHONE), ("tablet", TABLET)):
-            page.set_viewport_size({"width": size.width, "height": size.height})
+            resize(page, {"width": size.width, "height": size.height})
             for scheme in SCHEMES:
                 page.emulate_media(color_scheme=scheme)
-                found = violations(page, theatre=name.startswith("card"))
+                found = violations(page, theatre=theatre)
                 self.violations += [f"{name}, {kind}, {scheme}: {line}" for line in found]
-        page.set_viewport_size(NARROW)
+        resize(page, NARROW)
+        self.low += [f"{name}: {step}" for step in low_steps(page, least_px=64 if theatre else 48)]
         if over := too_wide_px(page):
             self.too_wide.append(f"{name}: {over} px")
-        page.set_viewport_size({"width": PHONE.width, "height": PHONE.height})
+        resize(page, {"width": PHONE.width, "height": PHONE.height})
 
 
 @pytest.fixture(scope="module")
@@ -61,6 +64,10 @@ def test_axe_finds_no_violation_on_any_screen_light_or_dark_on_phone_or_tablet(s
 
 def test_no_screen_scrolls_sideways_at_320_px(seen):
     assert not seen.too_wide, _lines(seen.too_wide)
+
+
+def test_every_step_at_the_foot_is_high_enough_for_a_thumb_and_in_theatre_for_a_glove(seen):
+    assert not seen.low, _lines(seen.low)
 
 
 def test_every_route_of_the_app_was_walked(seen):

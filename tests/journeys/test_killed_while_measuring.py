@@ -52,14 +52,3 @@ def test_a_killed_app_opens_again_with_the_half_typed_reading(lasting_phone):
     lasting_phone.switch_on()
 
     expect_all_there(lasting_phone.go())
-
-
-def test_an_app_that_is_swiped_away_right_after_a_touch_keeps_that_touch(lasting_phone):
-    steps.settle_in(lasting_phone, SURGEON)
-    begin_to_measure(lasting_phone.page)
-
-    lasting_phone.page.close()
-    lasting_phone.switch_off()
-    lasting_phone.switch_on()
-
-    expect_all_there(lasting_phone.go())

@@ -4,6 +4,7 @@ import io
 import re
 
 import pypdf
+import pytest
 from playwright.sync_api import expect
 
 from tests.journeys import steps
@@ -15,6 +16,11 @@ from tests.journeys.screens.signing import Signing
 
 PATIENT = Details(full_name="Hedda Ruskin", born=("4", "9", "2019"), hospital_number="OI-0501", allergies="latex")
 RIGHT, LEFT = (f"{eye}, medial rectus" for eye in steps.EYES)
+
+
+@pytest.fixture
+def server(shared_server):
+    return shared_server
 
 
 def test_a_surgeon_measures_weighs_signs_and_hands_over_a_card(phone, server):

@@ -1,5 +1,6 @@
 """The app open twice on one device is one app."""
 
+import pytest
 from playwright.sync_api import expect
 
 from tests.journeys import steps
@@ -11,6 +12,11 @@ from tests.journeys.screens.patients import Patients
 
 IN_ONE = Details(full_name="Arvid Lunde", born=("1", "2", "2012"), hospital_number="OI-0503")
 IN_OTHER = Details(full_name="Berit Lunde", born=("3", "4", "2014"), hospital_number="OI-0504")
+
+
+@pytest.fixture
+def server(shared_server):
+    return shared_server
 
 
 def test_what_is_entered_in_one_tab_stands_in_the_other_and_is_sent_once(phone, server):

@@ -1,23 +1,23 @@
-"""What axe-core finds on the page in view, and whether the page is wider than the screen."""
+"""What axe-core finds on the page in view, whether it is wider than the screen, and whether its steps can be touched."""
 
 from pathlib import Path
 
-from playwright.sync_api import Page
+from playwright.sync_api import Page, ViewportSize
 
 from clinic.build.folders import folders
 
 AXE = folders().project / "node_modules/axe-core/axe.min.js"
-MORE_RULES = {"target-size": {"enabled": True}}
-"""Off unless asked for."""
 THEATRE_RULES = {"color-contrast-enhanced": {"enabled": True}}
 """Contrast at level AAA."""
+SETTLED_MS = 1_000
+DRAWN = "() => new Promise((on) => requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(on))))"
 
 
 def violations(page: Page, *, theatre: bool = False) -> list[str]:
     """One line for each element that breaks a rule."""
     if not page.evaluate("() => 'axe' in globalThis"):
         page.evaluate(Path(AXE).read_text(encoding="utf-8"))
-    rules = MORE_RULES | THEATRE_RULES if theatre else MORE_RULES
+    rules = THEATRE_RULES if theatre else {}
     found = page.evaluate("rules => axe.run(document, {rules, resultTypes: ['violations']})", rules)
     return [
         f"{rule['id']}: {node['html'][:120]} ({node['failureSummary']})"
@@ -27,5 +27,28 @@ def violations(page: Page, *, theatre: bool = False) -> list[str]:
 
 
 def too_wide_px(page: Page) -> int:
-    """By how much the page can be scrolled sideways."""
-    return page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth")
+    """By how much the page can be scrolled sideways, once it has had time to settle into its width."""
+    return page.evaluate(
+        """async ({ patience_ms }) => {
+          const { documentElement: whole } = document;
+          const over = () => whole.scrollWidth - whole.clientWidth;
+          const limit = performance.now() + patience_ms;
+          while (over() > 0 && performance.now() < limit) await new Promise(requestAnimationFrame);
+          return over();
+        }""",
+        {"patience_ms": SETTLED_MS},
+    )
+
+
+def low_steps(page: Page, *, least_px: int) -> list[str]:
+    """The steps at the foot that are lower than a thumb needs."""
+    foot = page.get_by_role("contentinfo")
+    steps = [*foot.get_by_role("button").all(), *foot.get_by_role("link").all()]
+    boxes = [(step.inner_text(), step.bounding_box()) for step in steps]
+    return [f"{words}: {box['height']} px" for words, box in boxes if box and box["height"] < least_px]
+
+
+def resize(page: Page, size: ViewportSize) -> None:
+    """To another width, and on when what it changes has been drawn."""
+    page.set_viewport_size(size)
+    page.evaluate(DRAWN)
