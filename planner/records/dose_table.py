@@ -18,8 +18,8 @@ Deviation = Annotated[float, Within(1, 150, "prism dioptres")]
 Slug = Annotated[
     str,
     Pattern(
-        r"[a-z][a-z0-9]{0,14}(-[a-z0-9]{1,14}){0,3}",
-        "one to four lower-case words of up to 15 characters, joined by hyphens",
+        r"[a-z][a-z0-9]{0,13}(-[a-z0-9]{1,14}){0,3}",
+        "one to four lower-case words of up to 14 characters, joined by hyphens",
     ),
 ]
 

@@ -7,6 +7,7 @@ import pytest
 from planner.errors import Refused
 from planner.plans import Choice, check, plan
 from tests.planner.patients import case, change
+from tests.planner.tables.own_table import own
 
 ID = "0190a0b0-0000-7000-8000-00000000000{}"
 
@@ -34,6 +35,30 @@ def test_a_plan_keeps_the_whole_option_with_table_and_engine():
     assert made.option.doses[1].changed
     assert made.table.id == "wright-after-parks"
     assert made.engine_version == "2.0.0"
+
+
+def test_a_plan_names_the_series_that_dosed_it_and_no_other_source():
+    made = plan(choice_of(case(25), "recess-mr-graded-left"))
+    by_the_table = plan(choice_of(case(25), "recess-both-mr"))
+
+    assert (made.table.id, made.table) == ("recess-mr-graded", made.option.table)
+    assert code_of(lambda: check(replace(made, table=by_the_table.table))) == "other_doses"
+
+
+def test_a_plan_by_a_clinics_own_table_carries_the_table_and_passes():
+    made = plan(choice_of(case(25, table="harbour-clinic", clinic_table=own()), "recess-both-mr"))
+
+    check(made)
+    assert made.table.clinics_own
+    assert made.case.clinic_table == own()
+
+
+def test_a_plan_whose_own_table_was_altered_does_not_pass():
+    made = plan(choice_of(case(25, table="harbour-clinic", clinic_table=own()), "recess-both-mr"))
+    rows = tuple(replace(row, both_recess_mm=row.both_recess_mm + 0.5) for row in own().esotropia)
+    false = replace(made, case=replace(made.case, clinic_table=replace(own(), esotropia=rows)))
+
+    assert code_of(lambda: check(false)) == "other_doses"
 
 
 def test_an_option_with_a_stop_is_not_planned():
