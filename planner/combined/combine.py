@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from planner.combined import doses, expecting, saying
 from planner.errors import Fault, Refused
+from planner.outlook import outlook
 from planner.situation import Situation
 from planner.values.option import Answers, Family, Option
 from planner.values.statement import Statement
@@ -28,6 +29,7 @@ def combine(situation: Situation, offered: Sequence[Option]) -> Option | None:
         return None
     parts = sorted((by_id[id_] for id_ in named), key=lambda part: (_ORDER.index(part.answers), part.id))
     united = doses.united(parts)
+    together = expecting.together(parts)
     horizontal = next((part for part in parts if part.answers is Answers.HORIZONTAL), parts[0])
     return Option(
         id="+".join(part.id for part in parts),
@@ -41,7 +43,8 @@ def combine(situation: Situation, offered: Sequence[Option]) -> Option | None:
         notices=saying.notices(situation, parts, united),
         table=horizontal.table,
         answers=parts[0].answers,
-        expected=expecting.together(parts),
+        expected=together,
+        prediction=outlook(situation).of(united.doses, horizontal.expected_residual_pd, together),
     )
 
 

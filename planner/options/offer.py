@@ -16,6 +16,7 @@ from planner.options import (
 )
 from planner.options.order import in_order
 from planner.options.reasons import reasons
+from planner.outlook import Outlook, outlook
 from planner.situation import Situation
 from planner.thresholds import same
 from planner.values.option import Option
@@ -35,10 +36,11 @@ def offer(situation: Situation) -> tuple[Option, ...]:
         for family in families
         for recipe in family.recipes(situation)
     ]
-    return in_order([_option(situation, each) for each in drafts], situation.intended_pd)
+    expected = outlook(situation)
+    return in_order([_option(situation, each, expected) for each in drafts], situation.intended_pd)
 
 
-def _option(situation: Situation, drafted: Draft) -> Option:
+def _option(situation: Situation, drafted: Draft, expected: Outlook) -> Option:
     said = reasons(situation, drafted)
     return Option(
         id=drafted.recipe.id,
@@ -51,4 +53,5 @@ def _option(situation: Situation, drafted: Draft) -> Option:
         reasons_against=tuple(reason.statement for reason in said if not reason.speaks_for),
         notices=rules.notices(situation, drafted),
         table=drafted.recipe.series.stamp if drafted.recipe.series else None,
+        prediction=expected.of(drafted.doses, drafted.residual_pd),
     )

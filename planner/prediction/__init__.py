@@ -11,16 +11,18 @@ errors of their own readings, so the interval is rather too wide than too narrow
 """
 
 from planner.prediction.choice import ChosenSpread, horizontal_spread
-from planner.prediction.residual import Expectation, Prediction, predict
+from planner.prediction.residual import Expectation, dose_response, measurement_error, predict, result
 from planner.prediction.spread import SPREADS, Spread, SpreadUnit
 
 __all__ = [
     "SPREADS",
     "ChosenSpread",
     "Expectation",
-    "Prediction",
     "Spread",
     "SpreadUnit",
+    "dose_response",
     "horizontal_spread",
+    "measurement_error",
     "predict",
+    "result",
 ]

@@ -7,6 +7,7 @@ from enum import StrEnum
 
 from planner.anatomy import Eye, Muscle
 from planner.figures import mm
+from planner.values.prediction import Prediction
 from planner.values.statement import Notice, Statement
 from planner.values.table_stamp import TableStamp
 
@@ -173,6 +174,7 @@ class Option:
     ``expected_correction_pd`` and ``expected_residual_pd`` are of the horizontal deviation and carry its sign (eso +),
     to one decimal: the residual is the deviation less the correction, so for 40 Δ eso a correction of +37.5 leaves
     +2.5. ``answers`` is what the option is for; what it does to other deviations than the horizontal is ``expected``.
+    ``prediction`` is where the eyes are expected horizontally, null without horizontal doses.
     ``table`` is the source of the doses where that is not the case's table. No two ``notices`` have the same code. An
     option with a stop among them cannot be signed; where no dose exists ``doses`` is empty and nothing is corrected.
     """
@@ -189,3 +191,4 @@ class Option:
     table: TableStamp | None = None
     answers: Answers = Answers.HORIZONTAL
     expected: tuple[Expected, ...] = ()
+    prediction: Prediction | None = None

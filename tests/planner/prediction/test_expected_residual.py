@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from scipy.stats import norm
 
 from planner.precision import Method, limits_of
-from planner.prediction import SPREADS, Expectation, predict
+from planner.prediction import SPREADS, Expectation, dose_response, predict
 from planner.records.examination import Range
 
 
@@ -94,10 +94,8 @@ def test_the_published_range_needs_a_total_error_of_4_9_to_9_3():
 
 
 def test_without_a_published_spread_it_says_that_the_interval_is_too_narrow():
-    codes = [step.code for step in predict(expectation(30, 30, None)).steps]
-
-    assert "spread_unknown" in codes
-    assert "dose_response_spread" not in codes
+    assert dose_response(None).code == "spread_unknown"
+    assert dose_response(5.58).facts == {"sd_pd": 5.6}
 
 
 def test_a_reading_by_light_reflex_widens_the_interval():
