@@ -7,6 +7,7 @@
 - ``sync``: push and pull; ``sync/protocol.py`` is the specification
 - ``api``: JSON over HTTPS, one folder per resource
 - ``administration``: the pages for administrators
+- ``backup``: the whole database into a file and back
 - ``errors``: the one shape of every error
 - ``protection``: headers, limits and log format that hold for every response
 - ``shell``, ``build``, ``demo``: the app's pages, its build, and the demo clinic

@@ -53,6 +53,7 @@ INSTALLED_APPS = [
     "clinic.sync",
     "clinic.api",
     "clinic.administration",
+    "clinic.backup",
     "clinic.build",
     "clinic.shell",
     "clinic.demo",
