@@ -1,28 +1,36 @@
-/** Which table and which own figures the surgeon is weighing for an examination; kept as a draft, so nothing is lost on the way. */
-import { drafts } from '../store/store.js';
+/** What the surgeon is weighing for an examination: table, own figures, aim, what goes together; kept as a draft, so nothing is lost on the way. */
+import { useObservable } from '../observable.js';
+import { heads } from '../store/heads.js';
+import { drafts, records } from '../store/store.js';
 import { useState } from '../vendor/preact.js';
-import { useAnswer } from './use-answer.js';
 import { caseOf } from './case.js';
+import { withClinics } from './clinic-tables.js';
+import { isCombined, partsOf } from './combining.js';
+import { useAnswer } from './use-answer.js';
 import { startingTable, usualTable } from './usual-table.js';
 
-/** @typedef {{table: string | null, changes: import('./case.js').Change[], note: string}} Planning */
+/** @typedef {{table: string | null, changes: import('./case.js').Change[], note: string, aim: string, overcorrection_pd: number, combine: string[]}} Planning */
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 
 /** @type {Planning} */
-const NOTHING = { table: null, changes: [], note: '' };
+const NOTHING = { table: null, changes: [], note: '', aim: 'distance', overcorrection_pd: 0, combine: [] };
 
 /**
  * @param {LedgerRecord} patient
  * @param {LedgerRecord} examination
+ * @param {string} [optionId] the one option in view, which is then all that the case combines
  */
-export function usePlanning(patient, examination) {
+export function usePlanning(patient, examination, optionId) {
   const draftName = `planning/${examination.id}`;
-  const [planning, setPlanning] = useState(/** @type {Planning} */ (drafts.get(draftName) ?? NOTHING));
+  const [planning, setPlanning] = useState(/** @type {() => Planning} */ (() => ({ ...NOTHING, ...drafts.get(draftName) })));
+  const own = heads(useObservable(records), 'dose_table').map(({ body }) => body);
   const about = useAnswer('about', {});
-  const tables = /** @type {any} */ (about.answer)?.tables ?? [];
+  const tables = withClinics(/** @type {any} */ (about.answer)?.tables ?? [], own);
   const table = planning.table ?? startingTable(tables, usualTable.get())?.id ?? null;
-  const ownCase =
-    table === null ? null : caseOf({ examination: examination.body, table, born_on: patient.body.born_on, changes: planning.changes });
+  const combine = optionId === undefined ? planning.combine : isCombined(optionId) ? partsOf(optionId) : [];
+  const { changes, aim, overcorrection_pd } = planning;
+  const facts = { examination: examination.body, born_on: patient.body.born_on, changes, aim, overcorrection_pd, combine };
+  const ownCase = table === null ? null : caseOf({ ...facts, table, clinic_table: own.find(({ id }) => id === table) ?? null });
   const proposed = useAnswer('propose', ownCase && { case: ownCase });
 
   /** @param {Partial<Planning>} fields */

@@ -2,7 +2,7 @@
 import { html } from '../../vendor/preact.js';
 import { EYE_WORDS, MUSCLE_WORDS, operationWords, workWords } from '../../words/anatomy.js';
 import { GAP, mmFigure, mmWords } from '../../words/figures.js';
-import { limbusWords, offsetWords, tableWords } from './dose-words.js';
+import { adjustedWords, limbusWords, offsetWords, tableWords } from './dose-words.js';
 import { Why } from '../why/why.js';
 
 /** @param {{dose: any}} props a `Dose` of the engine */
@@ -21,7 +21,7 @@ export function DoseLine({ dose }) {
     <span class="dose-limbus">
       <span>${limbusWords(dose)}</span>
       ${dose.offset && html`<strong class="dose-offset">${offsetWords(dose)}</strong>`}
-      ${!dose.changed && dose.adjustment_mm ? html`<span class="dose-adjusted">${tableWords(dose)}</span>` : null}
+      ${adjustedWords(dose) && html`<span class="dose-adjusted">${adjustedWords(dose)}</span>`}
       ${dose.changed && html`<${BothFigures} dose=${dose} />`}
     </span>
   </li>`;

@@ -30,3 +30,19 @@ export function offsetWords({ offset = null }) {
   if (!offset) return '';
   return `tendon moved ${offset.direction} by ${offset.width === 'half tendon' ? 'half a' : 'a full'} tendon width (${mmWords(offset.mm)})`;
 }
+
+/**
+ * "table 6.0 mm, less 0.5 mm: 5.5 mm"; empty where nothing was adjusted or the surgeon's own figure stands.
+ * @param {{mm: number | null, table_mm: number | null, adjustment_mm?: number, changed?: boolean}} dose
+ */
+export function adjustedWords({ mm, table_mm, adjustment_mm = 0, changed = false }) {
+  if (mm === null || adjustment_mm === 0 || changed) return '';
+  return `${tableWords({ table_mm, adjustment_mm })}: ${mmWords(mm)}`;
+}
+
+/**
+ * "adjustable suture possible, 2.0 mm left for later"; empty where nothing is known.
+ * @param {{adjustable?: boolean, room_mm?: number | null}} dose
+ */
+export const roomWords = ({ adjustable = false, room_mm = null }) =>
+  [...(adjustable ? ['adjustable suture possible'] : []), ...(room_mm === null ? [] : [`${mmWords(room_mm)} left for later`])].join(', ');

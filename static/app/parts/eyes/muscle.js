@@ -30,10 +30,10 @@ export function MuscleBand({ eye, muscle, work }) {
 
 /** The words beside a worked muscle: the operation, and the mm where they are known. @param {{eye: Eye, muscle: Muscle, work: Work}} props */
 export function MuscleWords({ eye, muscle, work }) {
-  const { x, y } = wordsPlaceOf(eye, muscle);
+  const { x, y, anchor } = wordsPlaceOf(eye, muscle);
   const way = wayOf(work);
   const lines = [...(typeof work.mm === 'number' ? [mmWords(work.mm)] : []), ...(way ? [`moved ${way}`] : [])];
-  return html`<text class="muscle-words" x=${x} y=${y} text-anchor="middle">
+  return html`<text class="muscle-words" x=${x} y=${y} text-anchor=${anchor}>
     <tspan class="muscle-operation" x=${x}>${operationWords(work.operation)}</tspan>
     ${lines.map((line) => html`<tspan class="muscle-mm" key=${line} x=${x} dy="16">${line}</tspan>`)}
   </text>`;

@@ -81,25 +81,30 @@ export function zoneOf(eye, muscle) {
 }
 
 /**
- * Where the words of a muscle stand: beside the end of its band, inside the picture.
+ * Where the words of a muscle stand and from which end they run: those towards the nose end at the middle of the picture,
+ * those towards the temple begin at its edge, so that long words neither meet nor leave the picture.
  * @param {Eye} eye
  * @param {Muscle} muscle
+ * @returns {Point & {anchor: 'start' | 'middle' | 'end'}}
  */
 export function wordsPlaceOf(eye, muscle) {
   const middle = middleOf(eye);
   const side = nasal(eye);
+  /** @type {('start' | 'end')[]} */
+  const [towardsNose, towardsTemple] = eye === 'right' ? ['end', 'start'] : ['start', 'end'];
+  const nose = { x: WIDTH / 2 - side * 4, anchor: towardsNose };
   switch (muscle) {
     case 'MR':
-      return { x: middle.x + side * 58, y: middle.y + 28 };
+      return { ...nose, y: middle.y + 28 };
     case 'LR':
-      return { x: middle.x - side * 58, y: middle.y + 28 };
+      return { x: eye === 'right' ? 4 : WIDTH - 4, y: middle.y + 28, anchor: towardsTemple };
     case 'SR':
-      return { x: middle.x - side * 44, y: middle.y - 70 };
+      return { x: middle.x - side * 44, y: middle.y - 70, anchor: 'middle' };
     case 'IR':
-      return { x: middle.x - side * 44, y: middle.y + 66 };
+      return { x: middle.x - side * 44, y: middle.y + 66, anchor: 'middle' };
     case 'SO':
-      return { x: middle.x + side * 62, y: middle.y - 40 };
+      return { ...nose, y: middle.y - 40 };
     case 'IO':
-      return { x: middle.x + side * 62, y: middle.y + 66 };
+      return { ...nose, y: middle.y + 66 };
   }
 }

@@ -1,5 +1,7 @@
 /** Where a deviation lies on the strip: exo to the left of straight, eso to the right, in units of the drawing. */
 
+import { deviationWords } from '../../words/reading.js';
+
 export const WIDTH = 360;
 const MARGIN = 16;
 
@@ -17,3 +19,6 @@ export const reachOf = (residuals_pd) => Math.max(LEAST_PD, ...residuals_pd.map(
  * @param {number} reach_pd
  */
 export const placeOf = (pd, reach_pd) => WIDTH / 2 + (pd / reach_pd) * (WIDTH / 2 - MARGIN);
+
+/** "exo 9 Δ and eso 15 Δ". @param {{low_pd: number, high_pd: number}} interval */
+export const spanWords = ({ low_pd, high_pd }) => [low_pd, high_pd].map((pd) => (pd === 0 ? 'straight' : deviationWords('horizontal', pd))).join(' and ');

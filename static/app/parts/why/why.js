@@ -20,7 +20,7 @@ export function Why({ label, steps, children }) {
     <${Sheet} open=${open} title=${label} onClose=${() => setOpen(false)}>
       <ol class="why-steps">
         ${steps.map(
-          (step) => html`<li key=${step.code}>
+          (step, index) => html`<li key=${`${step.code} ${index}`}>
             <p>${step.text}</p>
             <${Provenance} of=${step.provenance} />
           </li>`,

@@ -1,17 +1,14 @@
-/** One finding: the sentence, and on a touch where it comes from. */
+/** One finding: the sentence, how firmly it stands, what would settle it, and on a touch where it comes from. */
+import { Strength } from '../../parts/strength/strength.js';
 import { Why } from '../../parts/why/why.js';
 import { html } from '../../vendor/preact.js';
 
-/** How firmly it stands, where that is not beyond doubt. @type {Record<string, string>} */
-const STRENGTH_WORDS = { borderline: 'Borderline: within measurement error of not being so.', 'cannot tell': 'The readings cannot tell.' };
-
-/** @param {{finding: {code: string, text: string, provenance: {mark: string, source: string}, strength?: string, settle?: string}}} props */
+/** @param {{finding: import('./groups.js').Finding}} props */
 export function Finding({ finding }) {
   return html`<li class="finding">
     <div class="finding-said">
-      <p class="finding-text">${finding.text}</p>
-      ${finding.strength && STRENGTH_WORDS[finding.strength] && html`<p class="finding-strength">${STRENGTH_WORDS[finding.strength]}</p>`}
-      ${finding.settle && html`<p class="small soft">${finding.settle}</p>`}
+      <p class="finding-text">${finding.text} ${finding.strength && html`<${Strength} of=${finding.strength} />`}</p>
+      ${finding.settle && html`<p class="finding-settle small"><strong>To settle it:</strong> ${finding.settle}</p>`}
     </div>
     <${Why} label=${finding.text} steps=${[finding]}>why<//>
   </li>`;

@@ -1,5 +1,5 @@
 /** One dose to change in half millimetres or exactly; the table's figure stays beside the surgeon's, with its steps. */
-import { limbusWords, offsetWords, tableWords } from '../../parts/dose-line/dose-words.js';
+import { adjustedWords, limbusWords, offsetWords, roomWords, tableWords } from '../../parts/dose-line/dose-words.js';
 import { FigurePad } from '../../parts/number-pad/number-pad.js';
 import { LIMITS } from '../../parts/number-pad/limits.js';
 import { Why } from '../../parts/why/why.js';
@@ -30,7 +30,7 @@ function Wordless({ dose }) {
   return html`<li class="dose-editor">
     <${Place} dose=${dose} />
     <p class="dose-after">${[limbusWords(dose), offsetWords(dose)].filter(Boolean).join(', ')}</p>
-    <div class="dose-table"><${Why} label=${workWords(dose)} steps=${dose.steps}>No figure. Why?<//></div>
+    <div class="dose-table"><${Why} label=${workWords(dose)} steps=${dose.steps}>Why?<//></div>
   </li>`;
 }
 
@@ -54,8 +54,9 @@ function Graded({ dose, own_mm, onSet }) {
     </div>
     <p class="dose-after" aria-live="polite">${isAnswered ? limbusWords(dose) : 'calculating'}</p>
     ${dose.offset && html`<p class="dose-after">${offsetWords(dose)}</p>`}
+    ${isAnswered && roomWords(dose) && html`<p class="dose-room small soft">${roomWords(dose)}</p>`}
     <div class="dose-table">
-      <${Why} label=${`${workWords(dose)}, ${tableWords(dose)}`} steps=${dose.steps}>${tableWords(dose)}. Why?<//>
+      <${Why} label=${`${workWords(dose)}, ${tableWords(dose)}`} steps=${dose.steps}>${adjustedWords(dose) || tableWords(dose)}. Why?<//>
       ${isChanged &&
       html`<p class="dose-both"><strong>surgeon ${mmWords(mm)}</strong></p>
         <button type="button" class="button" aria-label=${`Back to the table: ${place}`} onClick=${() => onSet(null)}>Back to the table</button>`}

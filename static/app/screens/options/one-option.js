@@ -7,6 +7,7 @@ import { mayWrite } from '../../planning/rights.js';
 import { session } from '../../session/session.js';
 import { go } from '../../shell/router.js';
 import { html, useState } from '../../vendor/preact.js';
+import { allOptions } from '../../planning/combining.js';
 import { stopsOf } from '../../planning/levels.js';
 import { makePlan } from '../../planning/plan-making.js';
 import { faultsIn } from '../../planning/use-answer.js';
@@ -22,7 +23,7 @@ export function OneOption({ patient, examination, optionId, weighed }) {
   const [chooseFaults, setChooseFaults] = useState(/** @type {import('../../planning/use-answer.js').FaultFacts[]} */ ([]));
   const role = useObservable(session).clinic?.role;
   const home = `/patients/${patient.patient}`;
-  const option = proposal?.options.find((/** @type {any} */ { id }) => id === optionId);
+  const option = proposal && allOptions(proposal).find(({ id }) => id === optionId);
 
   const choose = async () => {
     if (!weighed.case) return;

@@ -1,12 +1,15 @@
 /** The content of one option: picture, doses to change, expected result, notices, reasons with sources, table. */
+import { Expectation } from '../../parts/expectation/expectation.js';
+import { reachedBy } from '../../parts/expectation/chances.js';
 import { Eyes } from '../../parts/eyes/eyes.js';
 import { Field } from '../../parts/field/field.js';
 import { Fold } from '../../parts/fold/fold.js';
 import { Notices } from '../../parts/notice/notice.js';
-import { ResidualStrip } from '../../parts/residual-strip/residual-strip.js';
+import { NineGaze } from '../../parts/nine-gaze/nine-gaze.js';
 import { reachOf } from '../../parts/residual-strip/scale.js';
 import { html } from '../../vendor/preact.js';
 import { withChange, withoutChange, withoutOption } from '../../planning/changes.js';
+import { ownerOf, partsOf } from '../../planning/combining.js';
 import { DoseEditor } from './dose-editor.js';
 import { Reasons } from './reasons.js';
 import { TableStamp } from './table-stamp.js';
@@ -15,17 +18,19 @@ import { TableStamp } from './table-stamp.js';
 
 /** @param {{option: any, proposal: any, planning: Planning, onChange: (fields: Partial<Planning>) => void}} props */
 export function OptionBody({ option, proposal, planning, onChange }) {
-  const { changes, note } = planning;
-    /** What the surgeon has set for it, or null. @param {any} dose @returns {number | null} */
-  const ownOf = (dose) => changes.find(({ option: id, eye, muscle }) => id === option.id && eye === dose.eye && muscle === dose.muscle)?.mm ?? null;
+  const { changes, note, aim } = planning;
+  const parts = partsOf(option.id);
+  /** What the surgeon has set for it, or null. @param {any} dose @returns {number | null} */
+  const ownOf = (dose) => changes.find(({ option: id, eye, muscle }) => parts.includes(id) && eye === dose.eye && muscle === dose.muscle)?.mm ?? null;
 
   /** @param {any} dose @param {number | null} mm null for the table's again */
   const setDose = (dose, mm) => {
-    const place = { option: option.id, eye: dose.eye, muscle: dose.muscle };
+    const place = { option: ownerOf(proposal, option, dose), eye: dose.eye, muscle: dose.muscle };
     onChange({ changes: mm === null ? withoutChange(changes, place) : withChange(changes, { ...place, mm }) });
   };
 
-  const isChanged = changes.some((change) => change.option === option.id);
+  const isChanged = changes.some((change) => parts.includes(change.option));
+  const after = placesAfter(option);
   return html`<div class="one-option">
     <div class="one-left stack">
       <${Eyes} works=${option.doses} label=${option.title} />
@@ -34,13 +39,14 @@ export function OptionBody({ option, proposal, planning, onChange }) {
       </ul>
       ${isChanged &&
       option.doses.length > 1 &&
-      html`<div class="buttons"><button type="button" class="button" onClick=${() => onChange({ changes: withoutOption(changes, option.id) })}>All back to the table</button></div>`}
+      html`<div class="buttons"><button type="button" class="button" onClick=${() => onChange({ changes: parts.reduce(withoutOption, changes) })}>All back to the table</button></div>`}
     </div>
     <div class="one-right stack">
       <section class="option-expected">
         <h2>Expected after surgery</h2>
-        <${ResidualStrip} expected_pd=${option.expected_residual_pd} reach_pd=${reachOf([option.expected_residual_pd])} />
+        <${Expectation} option=${option} reach_pd=${reachOf(reachedBy(option))} aim=${aim} />
       </section>
+      ${after.length > 1 && html`<${NineGaze} places=${after} label="Before and expected after, distance" />`}
       <${Notices} notices=${option.notices} />
       <${Reasons} reasonsFor=${option.reasons_for} reasonsAgainst=${option.reasons_against} />
       <${Fold} title="Note on the plan" holds=${note || 'none'}>
@@ -50,4 +56,15 @@ export function OptionBody({ option, proposal, planning, onChange }) {
       <p class="small soft">${proposal.disclaimer} Engine ${proposal.engine_version}.</p>
     </div>
   </div>`;
+}
+
+/** The gazes for the picture, as the engine predicts them at distance. @param {any} option @returns {import('../../parts/nine-gaze/scale.js').Place[]} */
+function placesAfter({ prediction = null, answers = 'horizontal' }) {
+  if (answers !== 'horizontal' || !prediction) return [];
+  const outcomes = [...(prediction.distance ? [prediction.distance] : []), ...prediction.gazes].filter(({ range }) => range === 'distance');
+  const gazes = [...new Set(outcomes.map(({ gaze }) => gaze))];
+  return gazes.map((gaze) => {
+    const outcome = outcomes.find((each) => each.gaze === gaze);
+    return { gaze, horizontal_pd: outcome.before_pd, after: outcome };
+  });
 }

@@ -2,7 +2,7 @@
 import { DoseLine } from '../../parts/dose-line/dose-line.js';
 import { Eyes } from '../../parts/eyes/eyes.js';
 import { Notices } from '../../parts/notice/notice.js';
-import { ResidualStrip } from '../../parts/residual-strip/residual-strip.js';
+import { Expectation } from '../../parts/expectation/expectation.js';
 import { html } from '../../vendor/preact.js';
 import { Reasons } from './reasons.js';
 import { TableStamp } from './table-stamp.js';
@@ -14,14 +14,17 @@ import { TableStamp } from './table-stamp.js';
  * @param {import('./shared.js').Shared} props.common said once for all, so not here
  * @param {number} props.reach_pd
  * @param {string} props.path of the one option
- * @param {boolean} props.isCompared
- * @param {(() => void) | null} props.onCompare
+ * @param {string} [props.aim]
+ * @param {boolean} [props.isCompared]
+ * @param {(() => void) | null} [props.onCompare]
+ * @param {boolean} [props.isTogether]
+ * @param {(() => void) | null} [props.onTogether]
  */
-export function OptionCard({ option, table, common, reach_pd, path, isCompared, onCompare }) {
+export function OptionCard({ option, table, common, reach_pd, path, aim, isCompared = false, onCompare = null, isTogether = false, onTogether = null }) {
   /** @param {any[]} statements */
   const own = (statements) => statements.filter((statement) => !common.has(statement));
   const heading = `option-${option.id}`;
-  return html`<article class=${isCompared ? 'option card compared' : 'option card'} aria-labelledby=${heading}>
+  return html`<article class=${isCompared || isTogether ? 'option card compared' : 'option card'} aria-labelledby=${heading}>
     <h2 class="option-title" id=${heading}>${option.title}</h2>
     <${Eyes} works=${option.doses} label=${option.title} />
     <ul class="dose-lines">
@@ -29,7 +32,7 @@ export function OptionCard({ option, table, common, reach_pd, path, isCompared, 
     </ul>
     <div class="option-expected">
       <h3 class="small soft">Expected after surgery</h3>
-      <${ResidualStrip} expected_pd=${option.expected_residual_pd} reach_pd=${reach_pd} />
+      <${Expectation} option=${option} reach_pd=${reach_pd} aim=${aim} />
     </div>
     <${Reasons} strongest=${2} reasonsFor=${own(option.reasons_for)} reasonsAgainst=${own(option.reasons_against)} />
     <div class="option-notices"><${Notices} notices=${own(option.notices)} /></div>
@@ -39,6 +42,8 @@ export function OptionCard({ option, table, common, reach_pd, path, isCompared, 
         <a class="button" href=${`#${path}`}>Change or choose</a>
         ${onCompare &&
         html`<label class="option-compare"><input type="checkbox" checked=${isCompared} onChange=${onCompare} /> <span>compare</span></label>`}
+        ${onTogether &&
+        html`<label class="option-compare"><input type="checkbox" checked=${isTogether} onChange=${onTogether} /> <span>at the same sitting</span></label>`}
       </div>
     </footer>
   </article>`;

@@ -21,7 +21,7 @@ export default function Options({ patient: id, examination: examinationId, optio
 
 /** @param {{patient: import('../../store/envelope.js').LedgerRecord, examination: import('../../store/envelope.js').LedgerRecord, option?: string}} props */
 function Weighing({ patient, examination, option }) {
-  const weighed = usePlanning(patient, examination);
+  const weighed = usePlanning(patient, examination, option);
   return option
     ? html`<${OneOption} patient=${patient} examination=${examination} weighed=${weighed} optionId=${option} />`
     : html`<${AllOptions} patient=${patient} examination=${examination} weighed=${weighed} />`;

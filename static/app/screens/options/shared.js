@@ -7,6 +7,9 @@
 /** @typedef {{reasons_for: Statement[], reasons_against: Statement[], notices: Statement[]}} Option */
 /** @typedef {{reasons: Statement[], notices: any[], has: (statement: Statement) => boolean}} Shared */
 
+/** @type {Shared} */
+export const NOTHING_SHARED = { reasons: [], notices: [], has: () => false };
+
 /** @param {Statement} statement */
 const keyOf = ({ code, text, level = '' }) => `${level} ${code} ${text}`;
 

@@ -1,7 +1,8 @@
 /** A plan as it will be signed: picture, muscles, expected result, table and engine. */
 import { DoseLine } from '../../parts/dose-line/dose-line.js';
 import { Eyes } from '../../parts/eyes/eyes.js';
-import { ResidualStrip } from '../../parts/residual-strip/residual-strip.js';
+import { Expectation } from '../../parts/expectation/expectation.js';
+import { reachedBy } from '../../parts/expectation/chances.js';
 import { reachOf } from '../../parts/residual-strip/scale.js';
 import { html } from '../../vendor/preact.js';
 import { TableStamp } from '../options/table-stamp.js';
@@ -15,7 +16,7 @@ export function PlanShown({ plan: { body } }) {
     <ul class="dose-lines">
       ${option.doses.map((/** @type {any} */ dose) => html`<${DoseLine} key=${`${dose.eye} ${dose.muscle}`} dose=${dose} />`)}
     </ul>
-    <${ResidualStrip} expected_pd=${option.expected_residual_pd} reach_pd=${reachOf([option.expected_residual_pd])} />
+    <${Expectation} option=${option} reach_pd=${reachOf(reachedBy(option))} aim=${body.case.aim} />
     ${note && html`<p><span class="soft">Note: </span>${note}</p>`}
     <${TableStamp} table=${option.table ?? table} />
     <p class="small soft">Engine ${engine_version}</p>
