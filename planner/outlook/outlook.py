@@ -106,10 +106,10 @@ class Outlook:
                 provenance=SAME,
                 facts={},
             )
-        if at.others_left_out:
+        if at.others_not_used:
             yield Statement(
-                code="other_readings_left_out",
-                text="What was measured with another correction or in another condition than the target is left out.",
+                code="other_readings_not_used",
+                text="What was measured with another correction or in another condition than the target is not used.",
                 provenance=SAME,
                 facts={},
             )
@@ -117,7 +117,7 @@ class Outlook:
         if exceeds(more_mm, 0.0):
             yield Statement(
                 code="addition_not_counted",
-                text=f"What {mm(more_mm)} more for the larger near deviation does is left out: near may end less eso.",
+                text=f"What {mm(more_mm)} more for the larger near deviation does is not counted: near may end less eso.",
                 provenance=NOT_PUBLISHED,
                 facts={"more_mm": more_mm},
             )

@@ -16,7 +16,7 @@ from planner.values.statement import Statement
 class Positions:
     """``target`` first of the figures; ``errors`` are the errors of all readings, each sentence once.
 
-    ``others_left_out``: the deviation was also measured with another correction or in another condition.
+    ``others_not_used``: the deviation was also measured with another correction or in another condition.
     """
 
     target: Figure
@@ -24,7 +24,7 @@ class Positions:
     near: Figure | None
     gazes: tuple[Figure, ...]
     errors: tuple[Statement, ...]
-    others_left_out: bool
+    others_not_used: bool
 
 
 def positions(measurements: Measurements, target: Target) -> Positions | None:
@@ -45,7 +45,7 @@ def positions(measurements: Measurements, target: Target) -> Positions | None:
         near=primary.get(Range.NEAR),
         gazes=tuple(figure for figure in alike if figure.reading.gaze is not Gaze.PRIMARY),
         errors=_errors([aimed, *alike]),
-        others_left_out=len(alike) < len(measurements.horizontals),
+        others_not_used=len(alike) < len(measurements.horizontals),
     )
 
 

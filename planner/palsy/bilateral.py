@@ -183,7 +183,8 @@ def _alternates(name: SignName, right_hyper_side_pd: float | None, left_hyper_si
         return None
     strength = weakest(_hyper_strength(right_hyper_side_pd), _hyper_strength(left_hyper_side_pd))
     opposite = right_hyper_side_pd > 0 > left_hyper_side_pd
-    text = f"{right_hyper_side_pd:+g} and {left_hyper_side_pd:+g} Δ (right hyper +): {name.value}"
+    sides = f"{_hyper(right_hyper_side_pd)} and {_hyper(left_hyper_side_pd)}"
+    text = f"{sides[0].upper()}{sides[1:]}: {name.value}"
     present = opposite and strength is not Strength.CANNOT_TELL
     return Sign(
         name=name,
@@ -196,6 +197,12 @@ def _alternates(name: SignName, right_hyper_side_pd: float | None, left_hyper_si
             facts={"right_hyper_side_pd": right_hyper_side_pd, "left_hyper_side_pd": left_hyper_side_pd},
         ),
     )
+
+
+def _hyper(vertical_pd: float) -> str:
+    if abs(vertical_pd) <= TOLERANCE_PD:
+        return "no hyper"
+    return f"{'right' if vertical_pd > 0 else 'left'} hyper {abs(vertical_pd):g} Δ"
 
 
 def _hyper_strength(vertical_pd: float) -> Strength:

@@ -8,7 +8,10 @@ from types import MappingProxyType
 from planner.anatomy import Eye, Muscle
 from planner.provenance import Mark, Provenance
 
-PARKS = Provenance(mark=Mark.PUBLISHED, source="three-step test, Parks 1958: the row of the right superior oblique")
+PARKS = Provenance(
+    mark=Mark.PUBLISHED,
+    source="three-step test, Parks 1958: the row of the superior oblique, printed for one eye, mirrored for the other",
+)
 BY_THE_SAME_RULE = Provenance(mark=Mark.COMPUTED, source="from the muscle sets of the three-step test, Parks 1958")
 
 
@@ -44,4 +47,4 @@ WEAK_MUSCLE = MappingProxyType(
 
 def provenance_of(weak: WeakMuscle | None) -> Provenance:
     """The source of a row of the table."""
-    return PARKS if weak == WeakMuscle(eye=Eye.RIGHT, muscle=Muscle.SO) else BY_THE_SAME_RULE
+    return PARKS if weak is not None and weak.muscle is Muscle.SO else BY_THE_SAME_RULE

@@ -6,6 +6,7 @@ from planner.anatomy import Eye
 from planner.findings import find, target
 from planner.findings.pattern import Shape
 from planner.measurement import measure
+from planner.values.statement import Strength
 from tests.planner.patients import case, codes, reading
 
 
@@ -27,7 +28,10 @@ def test_size_and_direction_are_said_in_words():
 
 
 def test_what_was_not_measured_is_said_too():
-    assert codes(found(40).statements)[1:] == ["near_not_measured", "pattern_not_measured", "comitance_not_measured"]
+    missing = [each for each in found(40).statements if each.strength is Strength.CANNOT_TELL]
+
+    assert codes(missing) == ["near_not_measured", "pattern_not_measured", "comitance_not_measured"]
+    assert all(each.settle for each in missing)
 
 
 @pytest.mark.parametrize(
