@@ -13,6 +13,7 @@ that it is set; commands and tests take ``loopback``, which answers to no name b
     DATABASE_URL         postgresql://... or sqlite:///...; default SQLite in CLINIC_STATE
     CLINIC_LOG_LEVEL     DEBUG, INFO, WARNING, ERROR
     CLINIC_REVOKED_DAYS  for how many days after its revocation a device may still send what it holds
+    CLINIC_SYNC_PER_MINUTE  how many pushes, and how many pulls, of one session each process answers in a minute
     CLINIC_THEATRE_DAYS  for how many days after its arrival a signed plan is given to theatre devices
 """
 
@@ -157,6 +158,7 @@ WHITENOISE_ALLOW_ALL_ORIGINS = False
 
 MINIMUM_CLIENT = 1
 """The oldest app protocol that is still answered; the session tells it to the app."""
+SYNC_PER_MINUTE = environment.whole("CLINIC_SYNC_PER_MINUTE", default=1200, low=10, high=1_000_000)
 REVOKED_DAYS = environment.whole("CLINIC_REVOKED_DAYS", default=30, low=0, high=366)
 THEATRE_DAYS = environment.whole("CLINIC_THEATRE_DAYS", default=14, low=1, high=366)
 

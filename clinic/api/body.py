@@ -6,9 +6,11 @@ import json
 from collections.abc import Mapping
 from typing import IO, Any, NoReturn, cast
 
+from django.conf import settings
 from rest_framework.parsers import BaseParser
 from rest_framework.request import Request
 
+from clinic.api.encoding import plain
 from clinic.api.refusals import Refusal
 from clinic.errors.shape import Error
 
@@ -22,11 +24,14 @@ class JSONBody(BaseParser):
         self,
         stream: IO[Any],
         media_type: str | None = None,  # noqa: ARG002
-        parser_context: Mapping[str, Any] | None = None,  # noqa: ARG002
+        parser_context: Mapping[str, Any] | None = None,
     ) -> dict[str, object]:
-        """The object, or 400 ``bad_json``."""
+        """The object, or 400 ``bad_json``; expanded first if it came compressed (:mod:`clinic.api.encoding`)."""
+        request: Request | None = (parser_context or {}).get("request")
+        encoding = request.headers.get("Content-Encoding", "") if request else ""
+        body = plain(stream, encoding, limit=settings.BODY_LIMIT)
         try:
-            value = json.loads(stream.read().decode(), parse_constant=_refuse)
+            value = json.loads(body.decode(), parse_constant=_refuse)
         except (ValueError, RecursionError) as error:
             raise Refusal(400, Error(code="bad_json", text="The body is not JSON.", allowed="UTF-8 JSON")) from error
         if not isinstance(value, dict):

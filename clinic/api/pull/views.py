@@ -15,6 +15,7 @@ from rest_framework.request import Request
 from rest_framework.views import APIView
 
 from clinic.api.membership import device_of, require_trusted, role_in
+from clinic.api.pace import SyncPace
 from clinic.api.refusals import Refusal
 from clinic.audit.facts import facts_of
 from clinic.errors.shape import Error
@@ -52,6 +53,8 @@ PARAMETERS = [
 
 class PullView(APIView):
     """Hands out records; see :mod:`clinic.sync.protocol`."""
+
+    throttle_classes = (SyncPace,)
 
     @extend_schema(
         operation_id="pull",

@@ -13,6 +13,7 @@ from rest_framework.views import APIView
 
 from clinic.api.body import given
 from clinic.api.membership import device_of, person, role_in
+from clinic.api.pace import SyncPace
 from clinic.api.push.schema import ANSWER, REQUEST
 from clinic.api.refusals import Refusal
 from clinic.audit.facts import facts_of
@@ -26,6 +27,8 @@ from clinic.sync.sender import Sender
 
 class PushView(APIView):
     """Takes records; see :mod:`clinic.sync.protocol`."""
+
+    throttle_classes = (SyncPace,)
 
     @extend_schema(
         operation_id="push",
