@@ -8,6 +8,7 @@
 - ``api``: JSON over HTTPS, one folder per resource
 - ``administration``: the pages for administrators
 - ``backup``: the whole database into a file and back
+- ``metrics``: figures for whoever runs the server; ``deploy``: examples of how to run it
 - ``errors``: the one shape of every error
 - ``protection``: headers, limits and log format that hold for every response
 - ``shell``, ``build``, ``demo``: the app's pages, its build, and the demo clinic

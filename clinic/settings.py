@@ -12,6 +12,8 @@ that it is set; commands and tests take ``loopback``, which answers to no name b
     CLINIC_STATE         folder of the SQLite database and the demo's secret; default .clinic
     DATABASE_URL         postgresql://... or sqlite:///...; default SQLite in CLINIC_STATE
     CLINIC_LOG_LEVEL     DEBUG, INFO, WARNING, ERROR
+    CLINIC_LOG_FORMAT    plain, or json: one object a line
+    CLINIC_METRICS_TOKEN who has it reads /metrics; without one, this machine alone does
     CLINIC_REVOKED_DAYS  for how many days after its revocation a device may still send what it holds
     CLINIC_SYNC_PER_MINUTE  how many pushes, and how many pulls, of one session each process answers in a minute
     CLINIC_THEATRE_DAYS  for how many days after its arrival a signed plan is given to theatre devices
@@ -65,6 +67,7 @@ MIDDLEWARE = [
     "clinic.protection.headers.SecurityHeaders",
     "django.middleware.security.SecurityMiddleware",
     "whitenoise.middleware.WhiteNoiseMiddleware",
+    "clinic.metrics.middleware.Metrics",
     "clinic.protection.body_limit.BodyLimit",
     "clinic.protection.client_age.ClientAge",
     "django.contrib.sessions.middleware.SessionMiddleware",
@@ -120,7 +123,7 @@ SECURE_HSTS_INCLUDE_SUBDOMAINS = PRODUCTION
 SECURE_HSTS_PRELOAD = PRODUCTION
 # Not "no-referrer": some browsers then send "Origin: null" with a write of our own, which the CSRF check must refuse.
 SECURE_REFERRER_POLICY = "same-origin"
-SECURE_REDIRECT_EXEMPT = [r"^health$"]
+SECURE_REDIRECT_EXEMPT = [r"^(health|ready|metrics)$"]
 PROXIES = environment.whole("CLINIC_PROXIES", default=0, low=0, high=5)
 if PROXIES:
     SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https")
@@ -156,6 +159,7 @@ WHITENOISE_AUTOREFRESH = not PRODUCTION  # a new build is served without a new s
 WHITENOISE_IMMUTABLE_FILE_TEST = is_unchanging
 WHITENOISE_ALLOW_ALL_ORIGINS = False
 
+METRICS_TOKEN = environment.text("CLINIC_METRICS_TOKEN", default="")
 MINIMUM_CLIENT = 1
 """The oldest app protocol that is still answered; the session tells it to the app."""
 SYNC_PER_MINUTE = environment.whole("CLINIC_SYNC_PER_MINUTE", default=1200, low=10, high=1_000_000)
@@ -185,11 +189,15 @@ SPECTACULAR_SETTINGS = {
 }
 
 LOG_LEVEL = environment.choice("CLINIC_LOG_LEVEL", ("DEBUG", "INFO", "WARNING", "ERROR"), default="INFO")
+LOG_FORMAT = environment.choice("CLINIC_LOG_FORMAT", ("plain", "json"), default="plain")
 LOGGING = {
     "version": 1,
     "disable_existing_loggers": False,
-    "formatters": {"plain": {"()": "clinic.protection.log_format.WithoutData"}},
-    "handlers": {"console": {"class": "logging.StreamHandler", "formatter": "plain"}},
+    "formatters": {
+        "plain": {"()": "clinic.protection.log_format.WithoutData"},
+        "json": {"()": "clinic.protection.log_format.AsJson"},
+    },
+    "handlers": {"console": {"class": "logging.StreamHandler", "formatter": LOG_FORMAT}},
     "root": {"handlers": ["console"], "level": LOG_LEVEL},
     "loggers": {
         "django": {"handlers": [], "level": LOG_LEVEL, "propagate": True},

@@ -3,10 +3,13 @@
 from django.urls import include, path
 
 from clinic.administration.site import administration
-from clinic.api.health.views import HealthView
+from clinic.api.health.views import HealthView, ReadyView
+from clinic.metrics.views import metrics
 
 urlpatterns = [
     path("health", HealthView.as_view()),
+    path("ready", ReadyView.as_view()),
+    path("metrics", metrics),
     path("api/v1/", include("clinic.api.urls")),
     path("administration/", administration.urls),
     path("", include("clinic.shell.urls")),

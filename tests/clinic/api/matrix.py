@@ -18,6 +18,8 @@ COLUMNS = (
 TABLE = """
 method  address                                                   own clinic          another's clinic    adm  nobody
 get     health                                                    200 200 200 200     200 200 200 200     200  200
+get     ready                                                     200 200 200 200     200 200 200 200     200  200
+get     metrics                                                   open
 get     api/v1/schema                                             200 200 200 200     200 200 200 200     200  200
 get     api/v1/session                                            200 200 200 200     200 200 200 200     200  200
 post    api/v1/session                                            401 401 401 401     401 401 401 401     401  401

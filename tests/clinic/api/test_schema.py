@@ -39,6 +39,7 @@ def test_the_description_names_every_call_of_the_contract(description):
 
     assert calls == {
         ("/health", "get"),
+        ("/ready", "get"),
         ("/api/v1/session", "get"),
         ("/api/v1/session", "post"),
         ("/api/v1/session", "delete"),
@@ -66,6 +67,7 @@ def test_every_kind_of_record_is_described(description):
     ("path", "address"),
     [
         ("/health", "/health"),
+        ("/ready", "/ready"),
         ("/api/v1/session", "/api/v1/session"),
         ("/api/v1/devices", "/api/v1/devices"),
         ("/api/v1/clinics/{clinic}/pull", "/api/v1/clinics/{clinic}/pull?device={device}"),

@@ -9,25 +9,17 @@ import subprocess
 import sys
 
 import pytest
-from playwright.sync_api import Error, expect, sync_playwright
+from playwright.sync_api import Error, expect
 
 from clinic.build.folders import folders
 from clinic.build.release import read_release
-from tests.journeys.browser.chromium import ARGUMENTS, MISSING, chromium_path
+from tests.journeys.browser.chromium import MISSING, chromium_path
 from tests.journeys.site.releases import altered_tree, copy_build, deploy
 from tests.journeys.site.server import Server, environment
 
 pytestmark = [pytest.mark.journey, pytest.mark.skipif(chromium_path() is None, reason=MISSING)]
 
 PATIENCE_MS = 60_000
-
-
-@pytest.fixture(scope="module")
-def browser():
-    with sync_playwright() as playwright:
-        started = playwright.chromium.launch(executable_path=chromium_path(), args=list(ARGUMENTS))
-        yield started
-        started.close()
 
 
 @pytest.fixture(scope="module")
