@@ -1,15 +1,19 @@
 """What tests of several rooms need. It is prepared when the first test asks for it, and found ready by the next run."""
 
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from playwright.sync_api import Browser, Playwright, expect, sync_playwright
 
 from clinic.build.building import build
 from clinic.build.folders import folders
 from clinic.build.lock import only_builder
 from clinic.build.packages import install_packages, missing_packages
 from clinic.build.steps import Steps
+from tests.journeys.browser.chromium import ARGUMENTS, chromium_path
+from tests.journeys.browser.device import LIMIT_MS
 
 
 @pytest.fixture(scope="session")
@@ -30,6 +34,22 @@ def built(pytestconfig):
     with _telling(pytestconfig):
         sys.stderr.write("\n")
         return build(folders(), Steps(sys.stderr))
+
+
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Playwright]:
+    """The driver of the browsers: there can be one in a process, so all share it."""
+    expect.set_options(timeout=LIMIT_MS)
+    with sync_playwright() as started:
+        yield started
+
+
+@pytest.fixture(scope="session")
+def browser(playwright) -> Iterator[Browser]:
+    """One browser process for all devices that may forget."""
+    started = playwright.chromium.launch(executable_path=chromium_path(), args=list(ARGUMENTS))
+    yield started
+    started.close()
 
 
 def _telling(pytestconfig):

@@ -14,11 +14,10 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Playwright, expect, sync_playwright
 
 from clinic.build.folders import folders
-from tests.journeys.browser.chromium import ARGUMENTS, MISSING, chromium_path
-from tests.journeys.browser.device import LIMIT_MS, PHONE, TABLET, Device, Kind, Lasting, Passing
+from tests.journeys.browser.chromium import MISSING, chromium_path
+from tests.journeys.browser.device import PHONE, TABLET, Device, Kind, Lasting, Passing
 from tests.journeys.browser.watch import Watch
 from tests.journeys.site.releases import copy_build
 from tests.journeys.site.server import Server, load_demo, running_server
@@ -67,21 +66,6 @@ def server(loaded_state, build_folder, tmp_path) -> Iterator[Server]:
     """Running, with the demo clinic as it is on its first day."""
     with running_server(loaded_state, build_folder, tmp_path) as server:
         yield server
-
-
-@pytest.fixture(scope="session")
-def playwright() -> Iterator[Playwright]:
-    expect.set_options(timeout=LIMIT_MS)
-    with sync_playwright() as started:
-        yield started
-
-
-@pytest.fixture(scope="session")
-def browser(playwright) -> Iterator[Browser]:
-    """One browser process for all devices that may forget."""
-    started = playwright.chromium.launch(executable_path=chromium_path(), args=list(ARGUMENTS))
-    yield started
-    started.close()
 
 
 @pytest.fixture
