@@ -1,5 +1,7 @@
 """A new release waits until a person takes it, and takes nothing away."""
 
+import re
+
 import pytest
 from playwright.sync_api import expect
 
@@ -24,7 +26,9 @@ def build_folder(app_build, tmp_path):
 def deploy_next_version(folder, build_folder) -> None:
     project = altered_tree(folder, copying="pyproject.toml")
     pyproject = project / "pyproject.toml"
-    changed = pyproject.read_text().replace('version = "0.1.0"', f'version = "{NEXT_VERSION}"', 1)
+    changed = re.sub(
+        r"^version = .*$", f'version = "{NEXT_VERSION}"', pyproject.read_text(), count=1, flags=re.MULTILINE
+    )
     assert NEXT_VERSION in changed
     pyproject.write_text(changed)
     assert deploy(project, build_folder).version == NEXT_VERSION

@@ -1,4 +1,4 @@
-"""What axe-core finds on the page in view, whether it is wider than the screen, and whether its steps can be touched."""
+"""What axe-core finds on the page in view, whether it is too wide, and whether its steps can be touched."""
 
 from pathlib import Path
 
