@@ -10,6 +10,8 @@ export const WRITERS = {
   plan: ['surgeon', 'clinic'],
   signature: ['surgeon'],
   retraction: ['surgeon', 'clinic', 'coordinator'],
+  dose_table: ['surgeon'],
+  join: ['surgeon', 'clinic', 'coordinator'],
 };
 
 /**

@@ -18,10 +18,13 @@ import { uuid7 } from './uuid7.js';
  * @property {string | null} [received_at]
  */
 
+/** Kinds whose first version stands by itself: its own id is its patient's. */
+const OF_ITS_OWN = new Set(['patient', 'dose_table']);
+
 /**
  * @param {object} facts
  * @param {string} facts.kind
- * @param {string} [facts.patient]  absent for a new patient's own record
+ * @param {string} [facts.patient]  absent for a new patient's own record, and for a clinic's new dose table
  * @param {string[]} [facts.supersedes]
  * @param {unknown} facts.body
  * @param {{clinic: string, author: string, device: string}} facts.from
@@ -29,7 +32,7 @@ import { uuid7 } from './uuid7.js';
  * @returns {Promise<LedgerRecord>}
  */
 export async function envelope({ kind, patient, supersedes = [], body, from, now = new Date() }) {
-  if (!patient && kind !== 'patient') throw new TypeError(`a record of kind ${kind} needs its patient`);
+  if (!patient && !OF_ITS_OWN.has(kind)) throw new TypeError(`a record of kind ${kind} needs its patient`);
   const id = uuid7(now.getTime());
   // Through JSON once: what is digested here is what is stored and sent, whatever the form held.
   const said = JSON.parse(JSON.stringify(body));

@@ -35,3 +35,14 @@ test('a dose differs by its eye, muscle, operation and millimetres', () => {
     ['LEFT eye, medial rectus', 'not entered', 'recess 5.0 mm'],
   ]);
 });
+
+test('two readings of one place by other methods, or taken again, are two things', () => {
+  const again = [reading(20), reading(25, { repeat: 2 }), reading(18, { method: 'light reflex' })];
+  assert.deepEqual(told([{ readings: again }, { readings: again.slice(0, 2) }]), [['primary, distance, with correction, light reflex test', 'eso 18 Δ', 'not entered']]);
+});
+
+test('what is told beside the readings is compared too', () => {
+  const a = { constancy: 'constant', excyclotorsion_right_deg: 6, ductions: [{ eye: 'right', muscle: 'LR', grade: -3 }], diagnoses: [{ diagnosis: 'sixth nerve palsy', eye: 'right' }], head_posture: { turn: 'right', turn_deg: 20 } };
+  assert.equal(told([a, {}]).length, 6);
+  assert.deepEqual(told([a, { ...a, ductions: [{ eye: 'right', muscle: 'LR', grade: -1 }] }]), [['Duction, RIGHT eye, lateral rectus', '-3', '-1']]);
+});

@@ -11,6 +11,12 @@ test("a new patient's record is its own patient", async () => {
   assert.deepEqual(record.supersedes, []);
 });
 
+test("a clinic's new dose table stands by itself, a later version names the first", async () => {
+  const first = await envelope({ kind: 'dose_table', body: { id: 'ours' }, from });
+  assert.equal(first.patient, first.id);
+  assert.equal((await envelope({ kind: 'dose_table', patient: first.id, supersedes: [first.id], body: { id: 'ours' }, from })).patient, first.id);
+});
+
 test('a record of another kind without its patient is refused', async () => {
   await assert.rejects(envelope({ kind: 'examination', body: {}, from }), TypeError);
 });

@@ -1,5 +1,6 @@
 /** What the engine offers for a case: each option by what sets it apart; stopped ones folded below. */
 import { reachedBy } from '../../parts/expectation/chances.js';
+import { Fold } from '../../parts/fold/fold.js';
 import { Notices } from '../../parts/notice/notice.js';
 import { reachOf } from '../../parts/residual-strip/scale.js';
 import { allOptions, turned } from '../../planning/combining.js';
@@ -14,6 +15,9 @@ import { Stopped } from './stopped.js';
 import { Together } from './together.js';
 
 /** @typedef {import('../../planning/use-planning.js').Planning} Planning */
+
+/** Two full rows of a tablet; the engine puts the better ones first. */
+const IN_SIGHT = 6;
 
 /** @param {{proposal: any, planning: Planning, onSet: (fields: Partial<Planning>) => void, pathOf: (id: string) => string}} props */
 export function Offered({ proposal, planning, onSet, pathOf }) {
@@ -39,6 +43,16 @@ export function Offered({ proposal, planning, onSet, pathOf }) {
     onTogether: additions.length > 0 && offered.length > 1 ? () => onSet({ combine: turned(planning.combine, option, offered) }) : null,
   });
 
+  /** @param {any} option */
+  const horizontalCard = (option) => html`<${OptionCard}
+    key=${option.id}
+    ...${shareOf(option)}
+    common=${common}
+    isCompared=${compared.includes(option.id)}
+    onCompare=${open.length > 1 ? () => setCompared(compared.includes(option.id) ? compared.filter((id) => id !== option.id) : [...compared, option.id]) : null}
+  />`;
+  const beyond = shown.slice(IN_SIGHT);
+
   return html`
     <${Notices} notices=${proposal.notices.filter(isGrave)} />
     <${Principles} principles=${principles} />
@@ -58,17 +72,11 @@ export function Offered({ proposal, planning, onSet, pathOf }) {
       <button type="button" class="button" onClick=${() => setAlone(!isAlone)}>${isAlone ? 'Show all again' : 'Show only these'}</button>
     </div>`}
     <${SameForAll} common=${common} count=${shown.length} />
-    <div class=${`options options-${Math.min(shown.length, 3)}`}>
-      ${shown.map(
-        (/** @type {any} */ option) => html`<${OptionCard}
-          key=${option.id}
-          ...${shareOf(option)}
-          common=${common}
-          isCompared=${compared.includes(option.id)}
-          onCompare=${open.length > 1 ? () => setCompared(compared.includes(option.id) ? compared.filter((id) => id !== option.id) : [...compared, option.id]) : null}
-        />`,
-      )}
-    </div>
+    <div class=${`options options-${Math.min(shown.length, 3)}`}>${shown.slice(0, IN_SIGHT).map(horizontalCard)}</div>
+    ${beyond.length > 0 &&
+    html`<${Fold} title=${`${beyond.length} more`} holds=${beyond.map((/** @type {any} */ { title }) => title).join(' \u00b7 ')}>
+      <div class=${`options options-${Math.min(beyond.length, 3)}`}>${beyond.map(horizontalCard)}</div>
+    <//>`}
     <${Stopped} options=${stopped} pathOf=${pathOf} />
     <${Additions} additions=${additions} pathOf=${pathOf} cardOf=${(/** @type {any} */ option) => html`<${OptionCard} key=${option.id} ...${shareOf(option)} common=${NOTHING_SHARED} />`} />
     <${Notices} notices=${proposal.notices.filter((/** @type {any} */ notice) => !isGrave(notice))} />

@@ -44,6 +44,17 @@ function flattened(body) {
     const where = `${EYE_WORDS[eye]}, ${MUSCLE_WORDS[muscle]}`;
     tell(`version ${where}`, `Version, ${where}`, grade > 0 ? `+${grade}` : String(grade));
   }
+  for (const { eye, muscle, grade } of body.ductions ?? []) {
+    const where = `${EYE_WORDS[eye]}, ${MUSCLE_WORDS[muscle]}`;
+    tell(`duction ${where}`, `Duction, ${where}`, String(grade));
+  }
+  for (const { eye, muscle, result } of body.forced_ductions ?? []) {
+    const where = `${EYE_WORDS[eye]}, ${MUSCLE_WORDS[muscle]}`;
+    tell(`forced ${where}`, `Forced duction, ${where}`, result);
+  }
+  for (const { diagnosis, eye } of body.diagnoses ?? []) tell(`diagnosis ${diagnosis} ${eye ?? ''}`, diagnosis, eye ? EYE_WORDS[eye] : 'known');
+  for (const { breaker, presence } of body.conditions ?? []) tell(`condition ${breaker}`, breaker, presence);
+  for (const [part, value] of Object.entries(body.head_posture ?? {})) if (value != null) tell(`posture ${part}`, `Head posture, ${part.replace('_deg', ', degrees')}`, String(value));
   for (const [index, past] of (body.previous_operations ?? []).entries()) {
     const what = [past.operation, past.mm != null && mmWords(past.mm), past.year].filter(Boolean).join(', ');
     tell(`past ${index}`, `Earlier operation ${index + 1}`, `${EYE_WORDS[past.eye]}, ${MUSCLE_WORDS[past.muscle]}: ${what}`);

@@ -4,6 +4,7 @@ import { back } from '../../shell/router.js';
 import { html } from '../../vendor/preact.js';
 import { About } from './about.js';
 import { Account } from './account.js';
+import { ClinicTables } from './clinic-tables.js';
 import { Look } from './look.js';
 import { Lock } from './lock.js';
 import { Tables } from './tables.js';
@@ -13,6 +14,7 @@ export default function Settings() {
     <div class="stack wide">
       <${Look} />
       <${Tables} />
+      <${ClinicTables} />
       <${Lock} />
       <${Account} />
       <${About} />

@@ -1,7 +1,7 @@
 /** The blank picture: touch a muscle, say what is to be done to it. The plan itself is not shown here. */
 import { Choice } from '../../parts/choice/choice.js';
 import { Eyes } from '../../parts/eyes/eyes.js';
-import { html, useState } from '../../vendor/preact.js';
+import { html, useEffect, useRef, useState } from '../../vendor/preact.js';
 import { mayBeOffset, operationWords, operationsOn, placeWords, wayOf, workWords } from '../../words/anatomy.js';
 
 /** @typedef {{eye: any, muscle: any}} Place */
@@ -16,11 +16,17 @@ const choicesOn = (muscle) => [...operationsOn(/** @type {any} */ (muscle)), NOT
 /** @param {{drawn: any[], onDraw: (place: Place, done: Done | null) => void}} props */
 export function Drawing({ drawn, onDraw }) {
   const [place, setPlace] = useState(/** @type {Place | null} */ (null));
+  const say = useRef(/** @type {HTMLElement | null} */ (null));
   const work = place && drawn.find(({ eye, muscle }) => eye === place.eye && muscle === place.muscle);
+  // On a small screen the choices lie under the foot; they come into view with the muscle that was touched.
+  useEffect(() => {
+    if (place) say.current?.scrollIntoView({ block: 'nearest' });
+  }, [place]);
+
   return html`<div class="drawing stack">
     <p>Touch each muscle to be operated and say what is done to it. The picture faces the patient: the RIGHT eye is on the left.</p>
     <${Eyes} works=${drawn} label="Your drawing" chosen=${place} onTouch=${setPlace} />
-    <div class="drawing-say" aria-live="polite">
+    <div class="drawing-say" aria-live="polite" ref=${say}>
       ${place ? html`<${Saying} place=${place} work=${work} onDraw=${onDraw} />` : html`<p class="soft">No muscle touched yet.</p>`}
     </div>
     ${drawn.length > 0 &&

@@ -10,6 +10,7 @@ const KIND_WORDS = {
   plan: 'Plan',
   signature: 'Signature',
   retraction: 'Record taken back',
+  dose_table: "The clinic's dose table",
 };
 
 /** @param {LedgerRecord} record */
@@ -20,9 +21,10 @@ export function kindWords({ kind }) {
 /**
  * @param {readonly LedgerRecord[]} records
  * @param {LedgerRecord} record
- * @returns {string} name and number of the patient the record belongs to
+ * @returns {string} name and number of the patient the record belongs to, or the name of a table
  */
 export function whose(records, record) {
+  if (record.kind === 'dose_table') return record.body.name;
   const body = heads(records, 'patient', record.patient)[0]?.body;
   return body ? `${body.full_name}, ${body.hospital_number}` : 'a patient who is not on this phone';
 }
@@ -34,6 +36,7 @@ export function whose(records, record) {
  * @returns {string} a route
  */
 export function placeOf({ kind, id, patient }) {
+  if (kind === 'dose_table') return '/settings';
   const home = `/patients/${patient}`;
   if (kind === 'patient') return `${home}/edit`;
   if (kind === 'examination') return `${home}/measure/${id}`;
