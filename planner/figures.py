@@ -13,5 +13,10 @@ def mm(figure: float) -> str:
     return f"{_short(figure, 2)} mm"
 
 
+def inside(words: str) -> str:
+    """A sentence's beginning as it stands inside another: ``Esodeviation 40 Δ`` as ``esodeviation 40 Δ``."""
+    return f"{words[:1].lower()}{words[1:]}"
+
+
 def _short(figure: float, decimals: int) -> str:
     return f"{figure:.{decimals}f}".rstrip("0").rstrip(".")

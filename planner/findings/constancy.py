@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from planner.figures import inside
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Constancy, Examination
 from planner.values.statement import Finding, Strength
@@ -22,7 +23,7 @@ def find(examination: Examination) -> Iterator[Finding]:
     if constancy is not None:
         yield Finding(
             code="constancy",
-            text=f"{constancy.capitalize()}: {WORDS[constancy][0].lower()}{WORDS[constancy][1:]}",
+            text=f"{constancy.capitalize()}: {inside(WORDS[constancy])}",
             provenance=SEEN,
             facts={"constancy": constancy.value},
             strength=Strength.CLEAR,

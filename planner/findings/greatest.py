@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.figures import pd
+from planner.figures import inside, pd
 from planner.findings.size import horizontal_words, vertical_words
 from planner.measurement import Figure, Measurements
 from planner.optics.vector import VECTOR, deviation_of
@@ -68,8 +68,8 @@ def _greatest(measurements: Measurements, correction: Correction) -> Iterator[Fi
 
 
 def _words(horizontal: Figure, vertical: Figure | None) -> str:
-    words = horizontal_words(horizontal.value_pd).lower()
-    return words if vertical is None else f"{words}, {vertical_words(vertical.value_pd).lower()}"
+    words = inside(horizontal_words(horizontal.value_pd))
+    return words if vertical is None else f"{words}, {inside(vertical_words(vertical.value_pd))}"
 
 
 def _vertical_in_side_gaze(measurements: Measurements, correction: Correction) -> Iterator[Finding]:

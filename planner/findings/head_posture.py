@@ -137,9 +137,10 @@ def _of_pattern(positions: _Positions, chin: Chin, pattern: Pattern) -> _Fit | N
     fitting = CHIN_FOR.get((pattern.shape, direction))
     if fitting is None:
         return None
+    letter = "an A" if pattern.shape is Shape.A else "a V"
     return _Fit(
         fits=chin is fitting,
-        why=f"chin {fitting} is what an {pattern.shape} pattern with {direction.words} makes",
+        why=f"chin {fitting} is what {letter} pattern with {direction.words} makes",
         strength=pattern.statement.strength,
         provenance=CHIN_TABLE,
         facts={"shape": pattern.shape.value, "fitting_chin": fitting.value},

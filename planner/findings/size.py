@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from math import atan2, degrees
 
 from planner.direction import direction_of
-from planner.figures import pd
+from planner.figures import inside, pd
 from planner.measurement import Figure, Measurements
 from planner.optics.vector import VECTOR, deviation_of
 from planner.precision.limits import Direction
@@ -81,7 +81,7 @@ def _together(target: Target) -> Iterator[Finding]:
     yield Finding(
         code="deviation_vector",
         text=(
-            f"{horizontal_words(horizontal_pd)} and {vertical_words(vertical_pd).lower()} are together one deviation "
+            f"{horizontal_words(horizontal_pd)} and {inside(vertical_words(vertical_pd))} are together one deviation "
             f"of {deviation.size_pd:g} Δ, {from_horizontal_deg:g} degrees from the horizontal."
         ),
         provenance=VECTOR,

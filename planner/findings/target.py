@@ -114,9 +114,12 @@ def _error(limits: Limits) -> tuple[Statement, ...]:
     width_pd = limits.half_width_pd
     said = Statement(
         code="limits_of_agreement",
-        text=f"Another examiner's reading would lie within {width_pd:g} Δ of it in 95 of 100 patients.",
+        text=(
+            f"The 95 % limits of agreement of one such reading are +-{width_pd:g} Δ, "
+            f"of the difference of two +-{limits.difference_pd:g} Δ."
+        ),
         provenance=limits.provenance,
-        facts={"limits_pd": width_pd},
+        facts={"limits_pd": width_pd, "difference_limits_pd": limits.difference_pd},
     )
     return (said, *limits.assumptions)
 

@@ -117,7 +117,7 @@ class Outlook:
         if exceeds(more_mm, 0.0):
             yield Statement(
                 code="addition_not_counted",
-                text=f"What {mm(more_mm)} more for the larger near deviation does is not counted: near may end less eso.",
+                text=f"What {mm(more_mm)} more for the larger near angle does is not counted: near may end less eso.",
                 provenance=NOT_PUBLISHED,
                 facts={"more_mm": more_mm},
             )

@@ -177,9 +177,3 @@ class Examination:
     forced_ductions: Annotated[tuple[ForcedDuction, ...], Length(0, 12), Unique(("eye", "muscle"))] = ()
     conditions: Annotated[tuple[Validity, ...], Length(0, 7), Unique(("breaker",))] = ()
     diagnoses: Annotated[tuple[Diagnosed, ...], Length(0, 12), Unique(("diagnosis", "eye"))] = ()
-
-    def reading(self, gaze: Gaze, at: Range, correction: Correction) -> Reading | None:
-        """The first plain reading taken so, if there is one."""
-        wanted = (gaze, at, correction, Condition.PLAIN)
-        taken = (each for each in self.readings if (each.gaze, each.range, each.correction, each.condition) == wanted)
-        return next(taken, None)

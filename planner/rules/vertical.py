@@ -6,8 +6,9 @@ from collections.abc import Iterator
 
 from planner.dosing.draft import Draft
 from planner.findings.size import vertical_words
+from planner.measurement import Figure
 from planner.provenance import Mark, Provenance
-from planner.records.examination import Gaze, Reading
+from planner.records.examination import Gaze
 from planner.situation import Situation
 from planner.thresholds import reaches, same
 from planner.values.statement import Level, Notice
@@ -22,38 +23,36 @@ OPERABLE = Provenance(
 
 def notices(situation: Situation, _draft: Draft) -> Iterator[Notice]:
     """A note for any vertical deviation straight ahead, a caution from 6 Δ on; and one for such a one elsewhere."""
-    readings = [reading for reading in situation.examination.readings if _size_pd(reading) > 0]
-    ahead = [reading for reading in readings if reading.gaze is Gaze.PRIMARY]
-    elsewhere = [reading for reading in readings if reading.gaze is not Gaze.PRIMARY]
+    figures = [figure for figure in situation.measurements.verticals.values() if not same(figure.value_pd, 0)]
+    ahead = [figure for figure in figures if figure.reading.gaze is Gaze.PRIMARY]
+    elsewhere = [figure for figure in figures if figure.reading.gaze is not Gaze.PRIMARY]
     if ahead:
         worst = max(ahead, key=_size_pd)
-        if not same(_size_pd(worst), 0):
-            yield _notice("vertical_not_answered", worst, _level(worst))
-    if elsewhere and not any(_is_operable(reading) for reading in ahead):
+        yield _notice("vertical_not_answered", worst, _level(worst))
+    if elsewhere and not any(_is_operable(figure) for figure in ahead):
         worst = max(elsewhere, key=_size_pd)
         if _is_operable(worst):
             yield _notice("vertical_elsewhere_not_answered", worst, Level.CAUTION)
 
 
-def _size_pd(reading: Reading) -> float:
-    return abs(reading.vertical_pd or 0.0)
+def _size_pd(figure: Figure) -> float:
+    return abs(figure.value_pd)
 
 
-def _is_operable(reading: Reading) -> bool:
-    return reaches(_size_pd(reading), SMALLEST_OPERATION_PD)
+def _is_operable(figure: Figure) -> bool:
+    return reaches(_size_pd(figure), SMALLEST_OPERATION_PD)
 
 
-def _level(reading: Reading) -> Level:
-    return Level.CAUTION if _is_operable(reading) else Level.NOTE
+def _level(figure: Figure) -> Level:
+    return Level.CAUTION if _is_operable(figure) else Level.NOTE
 
 
-def _notice(code: str, reading: Reading, level: Level) -> Notice:
-    vertical_pd = reading.vertical_pd or 0.0
-    where = f"{reading.gaze.words} at {reading.range}"
+def _notice(code: str, figure: Figure, level: Level) -> Notice:
+    where = f"{figure.reading.gaze.words} at {figure.reading.range}"
     return Notice(
         code=code,
-        text=f"{vertical_words(vertical_pd)} {where} is not answered by this operation.",
+        text=f"{vertical_words(figure.value_pd)} {where} is not answered by this operation.",
         provenance=OPERABLE,
-        facts={"vertical_pd": vertical_pd, "operable_from_pd": SMALLEST_OPERATION_PD},
+        facts={"vertical_pd": figure.value_pd, "operable_from_pd": SMALLEST_OPERATION_PD},
         level=level,
     )

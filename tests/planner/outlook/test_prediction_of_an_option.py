@@ -119,7 +119,7 @@ def test_what_was_measured_otherwise_than_the_target_is_left_out_and_said():
 
     assert prediction.distance.before_pd == 50
     assert prediction.near is None
-    assert "other_readings_left_out" in codes(prediction.steps)
+    assert "other_readings_not_used" in codes(prediction.steps)
 
 
 def test_more_recession_for_near_is_not_counted_and_said():
