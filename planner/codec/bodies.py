@@ -9,11 +9,12 @@ from planner.codec.reading import read
 from planner.errors import Fault, Refused
 from planner.records.dose_table import DoseTable
 from planner.records.examination import Examination
+from planner.records.join import Join
 from planner.records.patient import Patient
 from planner.records.plan import Plan, Signature
 from planner.records.retraction import Retraction
 
-Body = Patient | Examination | Plan | Signature | Retraction | DoseTable
+Body = Patient | Examination | Plan | Signature | Retraction | DoseTable | Join
 
 KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
     {
@@ -23,6 +24,7 @@ KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
         "signature": Signature,
         "retraction": Retraction,
         "dose_table": DoseTable,
+        "join": Join,
     }
 )
 

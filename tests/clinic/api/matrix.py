@@ -43,6 +43,7 @@ plan          yes      yes         yes            yes
 signature     yes      yes         yes            yes
 retraction    yes      yes         yes            yes
 dose_table    yes      yes         no             yes
+join          yes      yes         no             yes
 """
 """What a pull hands out of a patient with a plan signed today; of any other patient theatre gets nothing."""
 

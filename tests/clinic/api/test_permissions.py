@@ -107,7 +107,10 @@ def test_the_matrix_names_every_address_and_method_of_the_site_and_no_other():
 @pytest.mark.parametrize("role", ["surgeon", "orthoptist", "theatre_nurse", "coordinator"])
 def test_a_pull_hands_out_the_kinds_that_the_role_may_have(cast, role):
     line = cast.surgeon.pen.line()
-    cast.surgeon.accepted(*line, cast.surgeon.pen.retraction(line[-1]), cast.surgeon.pen.dose_table())
+    pen, twin = cast.surgeon.pen, cast.surgeon.pen.patient()
+    joined = {"schema": 1, "patient_a": line[0]["id"], "patient_b": twin["id"], "reason": "Entered twice."}
+    join = pen.record("join", line[0]["id"], joined)
+    cast.surgeon.accepted(*line, pen.retraction(line[-1]), pen.dose_table(), twin, join)
     records, _ = getattr(cast, role).everything()
 
     assert {record["kind"] for record in records} == {kind for kind, roles in pulled().items() if roles[role]}

@@ -208,6 +208,7 @@ WRITERS = {
     "signature": {"surgeon"},
     "retraction": {"surgeon", "orthoptist", "coordinator"},
     "dose_table": {"surgeon"},
+    "join": {"surgeon", "orthoptist", "coordinator"},
 }
 
 
