@@ -12,6 +12,7 @@ from planner.additions.sources import NO_DOSE
 from planner.additions.vertical.hyper import Hyper, expected_without_figure, hyper
 from planner.anatomy import Eye, Muscle
 from planner.options.reasons.reason import common_practice
+from planner.palsy import WeakMuscle
 from planner.records.diagnosis import Diagnosis
 from planner.situation import Situation
 from planner.values.option import Answers, Dose, Family, Operation
@@ -34,8 +35,12 @@ def parts(situation: Situation) -> Iterator[Part]:
 
 
 def _is_weak(situation: Situation, eye: Eye) -> bool:
-    palsy = has_diagnosis(situation, Diagnosis.FOURTH_NERVE_PALSY, eye)
-    return palsy or underacts(situation, eye, Muscle.SO)
+    test = situation.findings.palsy.test
+    return (
+        underacts(situation, eye, Muscle.SO)
+        or has_diagnosis(situation, Diagnosis.FOURTH_NERVE_PALSY, eye)
+        or (test is not None and test.weak == WeakMuscle(eye=eye, muscle=Muscle.SO))
+    )
 
 
 def _tuck(situation: Situation, found: Hyper) -> Part:

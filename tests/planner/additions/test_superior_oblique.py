@@ -4,15 +4,18 @@ import pytest
 
 from planner.errors import Refused
 from tests.planner.additions.pieces import additions, diagnosed, graded, levels
-from tests.planner.patients import change
+from tests.planner.patients import change, reading
 
 WEAK = {"versions": (graded("right", "SO", -2),)}
+STEPS = (reading(0, 4, "right"), reading(0, 20, "left"), reading(0, 22, "tilt_right"), reading(0, 4, "tilt_left"))
 NAMED = {"diagnoses": (diagnosed("fourth nerve palsy", "right"),)}
 
 
-@pytest.mark.parametrize("weak", [WEAK, NAMED], ids=["underacts", "diagnosed"])
-def test_a_weak_muscle_of_the_higher_eye_may_be_tucked(weak):
-    option = additions(0, vertical_pd=12, **weak)["tuck-so-right"]
+@pytest.mark.parametrize(
+    ("readings", "rest"), [((), WEAK), ((), NAMED), (STEPS, {})], ids=["underacts", "diagnosed", "three steps"]
+)
+def test_a_weak_muscle_of_the_higher_eye_may_be_tucked(readings, rest):
+    option = additions(0, *readings, vertical_pd=12, **rest)["tuck-so-right"]
     (dose,) = option.doses
 
     assert (dose.mm, dose.table_mm, dose.limbus_mm) == (None, None, None)
