@@ -6,6 +6,7 @@ from typing import Any
 from planner import desk
 from planner.canonical import digest
 from tests.planner.generated_cases import generated_cases
+from tests.planner.tables.own_table import OWN, TOML
 
 CASES = 1200
 PLANNED_EVERY = 12
@@ -22,6 +23,19 @@ PATIENT = {
     "allergies": "latex; Pénicilline",
     "note": 'Δ = 40 ± 5 → "see note"\n\tsecond line, emoji \N{EYE} and \N{HEBREW LETTER ALEF}',
 }
+TABLE_TEXTS = (
+    TOML,
+    json.dumps(OWN),
+    TOML.replace("mm = 3.5", "mm = 2"),
+    TOML.replace("esotropia", "[esotropia]"),
+    TOML[:-40],
+    "schema = 2026-11-20",
+    "a = " + "9" * 5000,
+    "a = " + "[" * 199,
+    "a = [",
+    '\r\n"',
+    "",
+)
 PATIENT_ID = "0192f0c0-0000-7000-8000-000000000001"
 EXAMINATION_ID = "0192f0c0-0000-7000-8000-000000000002"
 PLAN_ID = "0192f0c0-0000-7000-8000-000000000003"
@@ -37,18 +51,33 @@ def proposals() -> list[str]:
     return [ask("propose", case=case) for case in generated_cases(CASES, seed=2)]
 
 
+def combinations(asked: list[str], answered: list[str]) -> list[str]:
+    """The same cases again, with a horizontal option and what may go beside it done at one sitting."""
+    questions: list[str] = []
+    for question, answer in zip(asked, answered, strict=True):
+        found = json.loads(answer).get("answer", {"options": [], "additions": []})
+        horizontal = [option["id"] for option in found["options"] if option["doses"]][:1]
+        beside = [option["id"] for option in found["additions"] if option["doses"]]
+        named = [*horizontal, *beside[len(questions) % 3 :: 3][:2]]
+        if len(named) > 1:
+            questions.append(ask("propose", case={**json.loads(question)["case"], "combine": named}))
+    return questions
+
+
 def lines_to_the_card(asked: list[str], answered: list[str]) -> list[str]:
     """From proposals on: plan, compare, sign, card and page, each built from the server's answer before it."""
     questions: list[str] = []
     cards = 0
     for question, answer in list(zip(asked, answered, strict=True))[::PLANNED_EVERY]:
         case = json.loads(question)["case"]
-        for option in json.loads(answer).get("answer", {"options": []})["options"]:
+        found = json.loads(answer).get("answer", {"options": [], "additions": []})
+        combined = [found["combined"]] if found.get("combined") else []
+        for option in [*found["options"], *found["additions"], *combined]:
             questions.append(_draft(case, option))
             plan = json.loads(desk.answer(questions[-1])).get("answer")
             if plan is None:
                 continue
-            drawn = [{name: dose[name] for name in ("eye", "muscle", "operation")} for dose in plan["option"]["doses"]]
+            drawn = [_drawn(dose) for dose in plan["option"]["doses"]]
             questions.append(ask("compare_drawing", option=plan["option"], drawn=drawn[1:]))
             questions.append(_sign(plan, drawn))
             pieces = {
@@ -61,6 +90,13 @@ def lines_to_the_card(asked: list[str], answered: list[str]) -> list[str]:
                 questions.append(ask("card_pdf", **pieces))
             cards += 1
     return questions
+
+
+def _drawn(dose: dict[str, Any]) -> dict[str, Any]:
+    moved = dose["offset"]
+    return {name: dose[name] for name in ("eye", "muscle", "operation")} | {
+        "offset": moved["direction"] if moved else None
+    }
 
 
 def _draft(case: dict[str, Any], option: dict[str, Any]) -> str:
@@ -113,6 +149,9 @@ def odd_questions() -> list[str]:
         ask("check", kind="patient", body={**PATIENT, "full_name": "\N{GRINNING FACE}" * 200}),
         ask("check", kind="nothing", body={}),
         *map(with_angle, [151, -151, 1e308, 0.1 + 0.2, 5e-324, "40", None, True, [40], 40.05, -0.0]),
+        *(ask("read_table", text=text) for text in TABLE_TEXTS),
+        ask("check", kind="dose_table", body=OWN),
+        ask("check", kind="dose_table", body={**OWN, "exotropia": OWN["esotropia"][::-1]}),
         '{"ask": "propose", "case": 1e999}',
         '{"ask": "propose", "case": NaN}',
         '{"ask": "check", "kind": "patient", "body": ' + "[" * 5000 + "]" * 5000 + "}",

@@ -25,6 +25,9 @@ def asked():
     """Every question with the server's answer."""
     proposals = questions.proposals()
     answered = [desk.answer(question) for question in proposals]
+    combined = questions.combinations(proposals, answered)
+    proposals += combined
+    answered += [desk.answer(question) for question in combined]
     more = questions.lines_to_the_card(proposals, answered) + questions.odd_questions()
     return dict(zip(proposals, answered, strict=True)) | {question: desk.answer(question) for question in more}
 
@@ -92,10 +95,11 @@ def test_the_phone_passes_the_self_test(phone):
 def test_the_questions_are_worth_asking(asked):
     """Enough of them, of every kind, with refusals, stops and cautions, and with every family of operations."""
     proposed = [json.loads(asked[question]) for question in _named(asked, "propose")]
-    options = [option for answer in proposed if "answer" in answer for option in answer["answer"]["options"]]
+    answers = [answer["answer"] for answer in proposed if "answer" in answer]
+    options = [option for answer in answers for option in [*answer["options"], *answer["additions"]]]
     levels = Counter(notice["level"] for option in options for notice in option["notices"])
 
-    assert len([answer for answer in proposed if "answer" in answer]) >= 1000
+    assert len(answers) >= 1000
     assert len([answer for answer in proposed if "faults" in answer]) >= 10
     assert {option["family"] for option in options} == {
         "both eyes",
@@ -103,7 +107,18 @@ def test_the_questions_are_worth_asking(asked):
         "one muscle",
         "three muscles",
         "four muscles",
+        "vertical recti",
+        "obliques",
+        "dissociated vertical deviation",
+        "torsion",
+        "tendon offset",
     }
+    assert sum(option["prediction"] is not None for option in options) >= 1000
+    assert sum(len(option["prediction"]["gazes"]) > 0 for option in options if option["prediction"]) >= 500
+    assert sum(answer["combined"] is not None for answer in answers) >= 200
+    assert sum(len(answer["principles"]) > 0 for answer in answers) >= 50
+    assert {answer["target"]["aim"] for answer in answers} == {"distance", "after patching", "prism adapted", "near"}
+    assert {answer["table"]["id"] for answer in answers} >= {"classic-parks", "harbour-clinic"}
     assert min(levels[level] for level in ("stop", "caution", "note")) >= 100
     assert any(dose["changed"] for option in options for dose in option["doses"])
     assert _answered(asked, "compare_drawing") >= 200

@@ -1,6 +1,6 @@
 """Varied cases from a seed, the same on every machine: what server and phone must answer byte for byte alike.
 
-The generator is a plain linear congruence, so that it can be read, and repeated, without Python's own ``random``.
+Two of three are whole examinations (``generated_whole``), the rest plain ones, as the first version knew them.
 Every case is valid for the codec; a few are refused by the engine (nothing to operate for, no such option to change),
 for refusals must agree too.
 """
@@ -10,31 +10,16 @@ from __future__ import annotations
 from typing import Any
 
 from planner.records.examination import Acuity, Correction, FixingEye, Gaze, PastOperation, Range
+from tests.planner.dice import Dice
+from tests.planner.generated_whole import beside_the_readings, more_readings, wanted
+from tests.planner.tables.own_table import OWN
 
-TABLES = ("wright-after-parks", "classic-parks")
+TABLES = ("wright-after-parks", "classic-parks", "large-angle-two-muscles", OWN["id"])
 HORIZONTAL_MUSCLES = ("MR", "LR")
 MUSCLES = ("MR", "LR", "SR", "IR", "SO", "IO")
 EYES = ("right", "left")
 LEAST_CHANGED_PD, MOST_CHANGED_PD = 15, 50
 USUAL_ANGLES = tuple(range(5, 101, 5))
-
-
-class Dice:
-    """A stream of choices from a seed (multiplier and increment of the 64-bit MMIX generator)."""
-
-    def __init__(self, seed: int) -> None:
-        self._state = (seed * 0x9E3779B97F4A7C15 + 1) % 2**64
-
-    def below(self, count: int) -> int:
-        self._state = (self._state * 6364136223846793005 + 1442695040888963407) % 2**64
-        return (self._state >> 33) % count
-
-    def one_of(self, choices: Any) -> Any:
-        choices = tuple(choices)
-        return choices[self.below(len(choices))]
-
-    def chance(self, percent: int) -> bool:
-        return self.below(100) < percent
 
 
 def generated_cases(count: int, seed: int) -> list[dict[str, Any]]:
@@ -45,16 +30,23 @@ def generated_cases(count: int, seed: int) -> list[dict[str, Any]]:
 
 def _case(dice: Dice) -> dict[str, Any]:
     horizontal_pd = _angle(dice)
-    case: dict[str, Any] = {
-        "schema": 1,
-        "examination": _examination(dice, horizontal_pd),
-        "table": dice.one_of(TABLES),
-    }
+    examination = _examination(dice, horizontal_pd)
+    case: dict[str, Any] = {"schema": 1, "examination": examination, "table": _table(dice)}
+    if case["table"] == OWN["id"]:
+        case["clinic_table"] = OWN
+    if dice.chance(67):
+        examination["readings"] = more_readings(dice, examination["readings"])
+        examination |= beside_the_readings(dice)
+        case |= wanted(dice, examination)
     if dice.chance(70):
         case["born_on"] = f"{1930 + dice.below(95)}-{1 + dice.below(12):02}-{1 + dice.below(28):02}"
     if dice.chance(45) and (LEAST_CHANGED_PD <= abs(horizontal_pd) <= MOST_CHANGED_PD or dice.chance(3)):
         case["changes"] = _changes(dice, horizontal_pd)
     return case
+
+
+def _table(dice: Dice) -> str:
+    return dice.one_of(TABLES[:2]) if dice.chance(80) else dice.one_of(TABLES)
 
 
 def _angle(dice: Dice) -> float:

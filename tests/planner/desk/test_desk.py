@@ -215,9 +215,16 @@ def test_generated_cases_are_the_same_every_time_and_mostly_answered():
 
     assert cases == generated_cases(1000, seed=7)
     assert cases != generated_cases(1000, seed=8)
-    assert sum("answer" in each for each in said) > 900
+    assert sum("answer" in each for each in said) > 850
     assert {fault["code"] for each in said for fault in each.get("faults", ())} <= {
         "no_horizontal_deviation",
         "unknown_option",
         "option_without_doses",
+        "aim_not_measured",
+        "overcorrection_not_meant",
+        "second_prism",
+        "out_of_range",
+        "total_internal_reflection",
+        "beyond_measurable",
+        "beyond_right_angle",
     }
