@@ -68,6 +68,7 @@ def test_the_width_in_millimetres(change_pd, id_, mm):
     assert {dose.offset.mm for dose in pattern(-30, change_pd)[id_].doses} == {mm}
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(
     ("horizontal_pd", "change_pd", "id_", "mean", "sd"),
     [

@@ -13,6 +13,7 @@ def slope(direction, operation, first_pd, last_pd):
     return (last_pd - first_pd) / (2 * (rows[last_pd] - rows[first_pd]))
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("operation", "published"), [(Operation.RECESS, 5.00), (Operation.RESECT, 2.50)])
 @pytest.mark.parametrize(("first", "last"), [(15, 20), (20, 25), (25, 30), (30, 35), (35, 40), (15, 40)])
 def test_classic_parks_has_the_slopes_that_are_quoted_for_it(operation, published, first, last):
@@ -20,6 +21,7 @@ def test_classic_parks_has_the_slopes_that_are_quoted_for_it(operation, publishe
     assert slope("eso", operation, first, last) == pytest.approx(published)
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("angle", "graded"), [(15, 5.0), (18, 5.0), (20, 5.5), (25, 6.0), (30, 6.5), (35, 7.0)])
 def test_the_doubling_rule_agrees_with_the_graded_series_to_half_a_millimetre(angle, graded):
     """PMID 20795601 printed the second figure; the rule derives the first from Wright's row of twice the angle."""

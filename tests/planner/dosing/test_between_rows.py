@@ -24,6 +24,7 @@ def points(column):
     return zip(*((row.first_pd, row.mm) for row in column.rows), strict=True)
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize("column", LINES)
 @given(share=st.floats(0, 1))
 def test_amounts_agree_with_numpy(column, share):
@@ -43,6 +44,7 @@ def test_nothing_is_interpolated_between_bands(column, row_pd):
     assert amount_at(column, row_pd).mm == column.rows[0].mm + 0.5 * step
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize("column", LINES)
 @given(share=st.floats(0, 1))
 def test_effects_agree_with_numpy_read_backwards(column, share):

@@ -15,6 +15,7 @@ def test_the_list_of_printed_figures_is_complete():
     assert len(PRINTED) == 113
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("table", "direction", "deviation", "option", "expected"), PRINTED)
 def test_a_printed_row_is_dosed_as_printed(table, direction, deviation, option, expected):
     offered = options(SIGNS[direction] * deviation, table=table)[option]
@@ -45,6 +46,7 @@ def test_the_list_of_printed_bands_is_complete():
     assert len(BANDS) == 2 * 4 * 3 * 2
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("direction", "deviation", "beginning", "option", "expected"), BANDS)
 def test_a_printed_band_is_dosed_as_printed_at_both_its_ends(direction, deviation, beginning, option, expected):
     """PMC7265262, Table 1."""

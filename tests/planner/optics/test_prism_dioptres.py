@@ -16,6 +16,7 @@ DEFINITION = [
 ]
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("value_pd", "value_deg"), DEFINITION)
 def test_prism_dioptres_are_the_tangent_of_the_angle(value_pd, value_deg):
     assert degrees_from_pd(value_pd) == pytest.approx(value_deg, abs=0.005)

@@ -52,6 +52,7 @@ ONE_PRISM = [
 ]
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("material", "held", "label_pd"), ONE_PRISM)
 def test_one_prism_agrees_with_a_traced_ray(material, held, label_pd):
     """Oracle: vector ray tracing, apex by root finding, minimum deviation by minimisation."""
@@ -74,6 +75,7 @@ STACKS = [
 ]
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("material", "first_pd", "second_pd"), STACKS)
 def test_stacked_prisms_agree_with_a_traced_ray(material, first_pd, second_pd):
     index, held = INDEX[material], LABELLED_FOR[material]

@@ -34,6 +34,7 @@ END_TO_END = [
 ]
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("angle_pd", "born_on", "option_id", "limits_pd", "spread"), END_TO_END)
 def test_a_proposal_predicts_what_scipy_says_of_the_published_figures(angle_pd, born_on, option_id, limits_pd, spread):
     option = options(angle_pd, born_on=born_on)[option_id]

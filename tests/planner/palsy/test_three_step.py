@@ -39,6 +39,7 @@ def measured(hyper, gaze, tilt, size_pd=15, step_pd=10):
     )
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("hyper", "gaze", "tilt", "eye", "muscle"), PARKS)
 def test_each_combination_names_its_muscle(hyper, gaze, tilt, eye, muscle):
     """Parks' three steps; the row of the right superior oblique as published."""

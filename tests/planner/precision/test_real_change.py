@@ -20,6 +20,7 @@ HOLMES_2009 = [
 ]
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("before_pd", "after_pd", "strength"), HOLMES_2009)
 def test_published_thresholds(before_pd, after_pd, strength):
     """Holmes et al., Arch Ophthalmol 2009;127:59-65: 12 Δ or more above 20 Δ, 6 Δ or more for 10 to 20 Δ."""

@@ -33,6 +33,7 @@ CASES = [
 ]
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("reading_pd", "correction_pd", "spread_pd"), CASES)
 def test_the_distribution_is_scipys(reading_pd, correction_pd, spread_pd):
     prediction = predict(expectation(reading_pd, correction_pd, spread_pd))
@@ -49,6 +50,7 @@ def test_the_distribution_is_scipys(reading_pd, correction_pd, spread_pd):
     assert prediction.within_percent == pytest.approx(100 - under - over, abs=0.11)
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("reading_pd", "correction_pd", "spread_pd"), CASES)
 def test_a_seeded_simulation_of_patients_comes_out_alike(reading_pd, correction_pd, spread_pd):
     """200,000 patients: true angle around the reading, true effect around the expected; standard error 0.11 %."""
@@ -70,6 +72,7 @@ BOTH_MR_ROWS = [
 ]
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("deviation_pd", "mm"), BOTH_MR_ROWS)
 def test_both_mr_recession_succeeds_as_often_as_a_published_model_says(deviation_pd, mm):
     """Arch Ophthalmol 1986;104:1780-2: 72 to 96 % over fifteen sets of assumed errors, measured and surgical.

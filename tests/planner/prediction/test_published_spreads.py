@@ -35,6 +35,7 @@ WHOLE = [
 ]
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("id_", "mean", "sd"), PER_MM)
 def test_figures_by_the_millimetre(id_, mean, sd):
     spread = SPREADS[id_]
@@ -43,6 +44,7 @@ def test_figures_by_the_millimetre(id_, mean, sd):
     assert spread.sd_pd(10) == pytest.approx(10 * sd)
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("id_", "mean", "sd"), WHOLE)
 def test_figures_of_a_whole_operation(id_, mean, sd):
     spread = SPREADS[id_]

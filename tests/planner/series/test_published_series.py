@@ -40,6 +40,7 @@ ROWS = [line.split() for line in PRINTED.strip().splitlines()]
 RECESSED = (before("right", "MR", "recess", 6), before("left", "MR", "recess", 6))
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize("eye", ["right", "left"])
 @pytest.mark.parametrize(("name", "deviation", "mm", "correction"), ROWS, ids=[f"{row[0]}{row[1]}" for row in ROWS])
 def test_a_printed_dose_of_a_series_is_given_as_printed(name, deviation, mm, correction, eye):
