@@ -6,6 +6,7 @@ import { Notices } from '../../parts/notice/notice.js';
 import { Provenance } from '../../parts/provenance/provenance.js';
 import { html } from '../../vendor/preact.js';
 import { CardLine } from './card-line.js';
+import { workOf } from './works.js';
 
 /** @param {{card: any}} props a `Card` of the engine */
 export function CardFace({ card }) {
@@ -15,7 +16,7 @@ export function CardFace({ card }) {
     </ul>
     <div class="card-below">
       <div class="stack">
-        <${Eyes} works=${card.lines} label=${card.title} />
+        <${Eyes} works=${card.lines.map(workOf)} label=${card.title} />
       </div>
       <div class="stack">
         <p class="card-allergies"><span class="soft">Allergies: </span><strong>${card.allergies || 'none entered'}</strong></p>

@@ -20,7 +20,7 @@ export function ClinicTables() {
   const replaced = current.find(({ body }) => body.id === read?.id);
 
   /** @param {() => Promise<void>} work */
-  const during = (work) => work().catch((error) => setFaults(faultsIn(error)));
+  const during = (work) => work().catch((error) => setFaults(faultsIn(error).map(placed)));
 
   /** @param {HTMLInputElement} input */
   const open = (input) =>
@@ -61,6 +61,9 @@ export function ClinicTables() {
       : html`<p class="small soft">A surgeon of the clinic adds or replaces them.</p>`}
   </section>`;
 }
+
+/** With its place in the file, such as `esotropia.3.both_recess_mm`. @param {import('../../planning/use-answer.js').FaultFacts} fault */
+const placed = (fault) => ({ ...fault, text: fault.field ? `${fault.field}: ${fault.text}` : fault.text });
 
 /** @param {{body: any}} props of a `dose_table` record */
 function Told({ body }) {
