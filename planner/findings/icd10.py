@@ -58,6 +58,7 @@ MECHANICAL = frozenset({Diagnosis.THYROID_EYE_DISEASE, Diagnosis.ORBITAL_FRACTUR
 """Diseases of the orbit or of the muscles that hold the eye back; their own code stands in other chapters."""
 UNLIKE_CONCOMITANT = frozenset(NAMED) - {Diagnosis.CONVERGENCE_INSUFFICIENCY} | MECHANICAL | {Diagnosis.MYASTHENIA}
 
+AGAIN = "Measure the deviation again."
 HOW_OFTEN = "Record whether the deviation is constant, intermittent or latent."
 DUCTIONS_NEXT = "Test ductions: a palsy and a restriction are coded apart."
 
@@ -145,7 +146,7 @@ def _of_horizontal(examination: Examination, target: Target, comitance: Comitanc
         code="H50.0" if direction.sign > 0 else "H50.1",
         why=direction.words if known else f"{direction.words}, if it is constant",
         strength=strength if known else weakest(strength, Strength.BORDERLINE),
-        settle="" if known else HOW_OFTEN,
+        settle=HOW_OFTEN if not known else "" if strength is Strength.CLEAR else AGAIN,
     )
 
 
@@ -162,5 +163,5 @@ def _of_vertical(examination: Examination, target: Target) -> Iterator[Suggested
     strength = sign_strength(target.vertical_pd, limits.half_width_pd)
     if strength is not Strength.CANNOT_TELL:
         side = "right" if target.vertical_pd > 0 else "left"
-        settle = "" if strength is Strength.CLEAR else "Measure the vertical deviation again."
+        settle = "" if strength is Strength.CLEAR else AGAIN
         yield Suggested(code="H50.2", why=f"{side} hyper", strength=strength, settle=settle)

@@ -205,4 +205,6 @@ def test_stops_stand_before_cautions_and_cautions_before_notes():
 
 def test_every_horizontal_move_has_a_maximum():
     recti = [muscle for muscle in Muscle if muscle.is_rectus]
-    assert set(MAXIMA) == {(muscle, operation) for muscle in recti for operation in (Operation.RECESS, Operation.RESECT)}
+    assert set(MAXIMA) == {
+        (muscle, operation) for muscle in recti for operation in (Operation.RECESS, Operation.RESECT)
+    }
