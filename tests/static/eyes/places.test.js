@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { EYES, MUSCLES } from '../../../static/app/words/anatomy.js';
-import { HEIGHT, WIDTH, along, middleOf, wordsPlaceOf, zoneOf } from '../../../static/app/parts/eyes/places.js';
+import { HEIGHT, LINE, WIDTH, along, middleOf, wordsPlaceOf, zoneOf } from '../../../static/app/parts/eyes/places.js';
 
 const everyPlace = EYES.flatMap((eye) => MUSCLES.map((muscle) => [eye, muscle]));
 
@@ -43,4 +43,12 @@ test('a band runs through its own zone', () => {
 
 test('words stand on their own eye’s half', () => {
   for (const [eye, muscle] of everyPlace) assert.equal(wordsPlaceOf(eye, muscle).x < WIDTH / 2, eye === 'right');
+});
+
+test('the words of two muscles of an eye never stand in one line towards each other', () => {
+  for (const eye of EYES) {
+    const lines = MUSCLES.map((muscle) => wordsPlaceOf(eye, muscle)).flatMap(({ y, anchor }) => [[y, anchor], [y + LINE, anchor]]);
+    const [start, end] = ['start', 'end'].map((side) => lines.filter(([, anchor]) => anchor === side).map(([y]) => y));
+    for (const y of start) for (const other of end) assert.ok(Math.abs(y - other) >= LINE / 2);
+  }
 });

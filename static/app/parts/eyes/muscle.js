@@ -4,7 +4,7 @@ import { operationWords, wayOf } from '../../words/anatomy.js';
 import { mmWords } from '../../words/figures.js';
 import { END, INSERTION, brush } from './brush.js';
 import { OPERATION_DRAWINGS } from './operations.js';
-import { wordsPlaceOf } from './places.js';
+import { LINE, wordsPlaceOf } from './places.js';
 
 /** @typedef {import('../../words/anatomy.js').Eye} Eye */
 /** @typedef {import('../../words/anatomy.js').Muscle} Muscle */
@@ -28,13 +28,19 @@ export function MuscleBand({ eye, muscle, work }) {
   </g>`;
 }
 
-/** The words beside a worked muscle: the operation, and the mm where they are known. @param {{eye: Eye, muscle: Muscle, work: Work}} props */
+/** The words beside a worked muscle: the operation, the mm where they are known, and where its tendon goes. @param {{eye: Eye, muscle: Muscle, work: Work}} props */
 export function MuscleWords({ eye, muscle, work }) {
   const { x, y, anchor } = wordsPlaceOf(eye, muscle);
-  const way = wayOf(work);
-  const lines = [...(typeof work.mm === 'number' ? [mmWords(work.mm)] : []), ...(way ? [`moved ${way}`] : [])];
+  const [first, second] = wordsOf(work);
   return html`<text class="muscle-words" x=${x} y=${y} text-anchor=${anchor}>
-    <tspan class="muscle-operation" x=${x}>${operationWords(work.operation)}</tspan>
-    ${lines.map((line) => html`<tspan class="muscle-mm" key=${line} x=${x} dy="16">${line}</tspan>`)}
+    <tspan class="muscle-operation" x=${x}>${first}</tspan>
+    ${second && html`<tspan class="muscle-mm" x=${x} dy=${LINE}>${second}</tspan>`}
   </text>`;
+}
+
+/** Two lines at most. @param {Work} work @returns {string[]} */
+function wordsOf(work) {
+  const mm = typeof work.mm === 'number' ? [mmWords(work.mm)] : [];
+  const way = wayOf(work);
+  return way ? [[operationWords(work.operation), ...mm].join(' '), `moved ${way}`] : [operationWords(work.operation), ...mm];
 }

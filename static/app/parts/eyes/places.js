@@ -15,6 +15,9 @@ export const HEIGHT = 208;
 export const GLOBE = 41;
 export const LIMBUS = 18;
 
+/** From one line of words to the next. */
+export const LINE = 16;
+
 const CELL = 60;
 const MIDDLE_Y = 96;
 
@@ -97,13 +100,13 @@ export function wordsPlaceOf(eye, muscle) {
     case 'MR':
       return { ...nose, y: middle.y + 28 };
     case 'LR':
-      return { x: eye === 'right' ? 4 : WIDTH - 4, y: middle.y + 28, anchor: towardsTemple };
+      return { x: eye === 'right' ? 4 : WIDTH - 4, y: middle.y - 22 - LINE, anchor: towardsTemple };
     case 'SR':
       return { x: middle.x - side * 44, y: middle.y - 70, anchor: 'middle' };
     case 'IR':
       return { x: middle.x - side * 44, y: middle.y + 66, anchor: 'middle' };
     case 'SO':
-      return { ...nose, y: middle.y - 40 };
+      return { ...nose, y: middle.y - 62 };
     case 'IO':
       return { ...nose, y: middle.y + 66 };
   }
