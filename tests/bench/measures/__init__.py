@@ -3,7 +3,7 @@
 To add a measurement, copy a module and list it here.
 """
 
-from tests.bench.measures import clock, download, engine, ledger, options, starts
+from tests.bench.measures import clock, download, engine, ledger, options, starts, whole_plan
 
 GROUPS = {
     "clock": clock,
@@ -11,5 +11,6 @@ GROUPS = {
     "starts": starts,
     "options": options,
     "engine": engine,
+    "whole_plan": whole_plan,
     "ledger": ledger,
 }

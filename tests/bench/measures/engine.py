@@ -44,10 +44,10 @@ class Question:
 
 def measure(bench: Bench) -> Iterator[Figure]:
     for question in _questions():
-        server = Figure(what=f"{question.what}, server", unit="ms", values=_on_the_server(question, bench.many))
+        server = Figure(what=f"{question.what}, server", unit="ms", values=on_the_server(question, bench.many))
         yield server
         for speed in SPEEDS:
-            first, again = _on_the_phone(bench, speed, question)
+            first, again = on_the_phone(bench, speed, question)
             yield first
             yield times("server", again, server)
 
@@ -66,12 +66,12 @@ def _questions() -> Iterator[Question]:
     yield Question(what=f"PDF drawn, {len(cards)} cards", name="card_pdf", payloads=cards)
 
 
-def _on_the_server(question: Question, runs: int) -> list[float]:
+def on_the_server(question: Question, runs: int) -> list[float]:
     requests = [json.dumps({"ask": question.name, **payload}) for payload in question.payloads]
     return [value for request in requests for value in timed_ms(partial(answer, request), runs=runs)]
 
 
-def _on_the_phone(bench: Bench, speed: int, question: Question) -> tuple[Figure, Figure]:
+def on_the_phone(bench: Bench, speed: int, question: Question) -> tuple[Figure, Figure]:
     firsts, values = [], []
     for _ in range(bench.runs):
         page = _page_with_engine(bench)
