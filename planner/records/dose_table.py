@@ -77,7 +77,7 @@ class OwnMaximum:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Outcome:
+class PublishedOutcome:
     """Whom the source operated and how many ended well: less than ``within_pd`` from straight."""
 
     direction: Direction
@@ -106,4 +106,4 @@ class DoseTable:
     only_as_printed: bool = False
     one_eye_on_poorer: bool = False
     maxima: Annotated[tuple[OwnMaximum, ...], Length(0, 4), Unique(("muscle", "operation"))] = ()
-    outcomes: Annotated[tuple[Outcome, ...], Length(0, 2), Unique(("direction",))] = ()
+    outcomes: Annotated[tuple[PublishedOutcome, ...], Length(0, 2), Unique(("direction",))] = ()

@@ -9,7 +9,7 @@ from enum import StrEnum
 from planner.anatomy import Muscle
 from planner.direction import Direction
 from planner.provenance import Provenance
-from planner.records.dose_table import Between, DoseTable, Outcome, OwnMaximum, TableRow
+from planner.records.dose_table import Between, DoseTable, OwnMaximum, PublishedOutcome, TableRow
 from planner.tables.column import Column, Row, row
 from planner.values.option import Operation
 from planner.values.table_stamp import TableStamp
@@ -37,7 +37,7 @@ class Table:
     stamp: TableStamp
     columns: Mapping[tuple[Direction, Form, Operation], Column]
     maxima: Mapping[tuple[Muscle, Operation], OwnMaximum]
-    outcomes: Mapping[Direction, Outcome]
+    outcomes: Mapping[Direction, PublishedOutcome]
     only_as_printed: bool
     one_eye_on_poorer: bool
 
