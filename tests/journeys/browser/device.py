@@ -94,9 +94,9 @@ class Device:
 class Passing(Device):
     """Forgets everything when it is closed; shares a browser, so that it is there at once."""
 
-    def __init__(self, server: Server, watch: Watch, *, browser: Browser, kind: Kind) -> None:
+    def __init__(self, server: Server, watch: Watch, *, browser: Browser, kind: Kind, sharpness: int = 1) -> None:
         super().__init__(server, watch)
-        self._use(browser.new_context(**kind.options))
+        self._use(browser.new_context(**kind.options, device_scale_factor=sharpness))
 
 
 class Lasting(Device):
