@@ -12,6 +12,7 @@ def near(angle, excess, **rest):
     return options(angle, reading(angle + excess, at="near"), **rest)
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(
     ("excess", "more"), [(-15, 0), (0, 0), (9.9, 0), (10, 1.0), (15, 1.0), (20, 1.0), (20.1, 1.5), (30, 1.5)]
 )

@@ -10,6 +10,7 @@ from planner.globe import chord_mm
 from tests.planner.patients import before, codes, options
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(
     ("arc", "diameter", "chord"),
     [

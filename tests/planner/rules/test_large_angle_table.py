@@ -12,6 +12,7 @@ def levels(option):
     return {notice.code: notice.level.value for notice in option.notices}
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(
     ("angle", "option", "muscle", "conventional_mm", "own_mm"),
     [

@@ -13,6 +13,7 @@ def found(option, code):
     return next((notice for notice in option.notices if notice.code == code), None)
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("length", "per_mm"), [(20, 3.71), (22, 3.13), (24, 2.55), (26, 1.97)])
 def test_the_effect_by_axial_length_is_that_of_the_formula(length, per_mm):
     """Woo 1997: Δ/mm = 9.51 - 0.29 x axial length, worked out by hand."""
@@ -43,6 +44,7 @@ def test_ages_are_completed_years(born, on, years):
     assert age_years(born, on) == years
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("born", "per_mm", "effect"), [("2008-11-03", 2.82, 38.1), ("2008-11-02", 3.02, 40.8)])
 def test_children_and_adults_have_their_published_dose_response(born, per_mm, effect):
     """Lai et al. 2025. Wright, XT 40: LR 7.5 and MR 6.0, 13.5 mm in all."""

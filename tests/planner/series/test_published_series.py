@@ -52,6 +52,7 @@ def test_a_printed_dose_of_a_series_is_given_as_printed(name, deviation, mm, cor
     assert offered.table.id == name
 
 
+@pytest.mark.check_value
 @pytest.mark.parametrize(("deviation", "mm"), [(28.75, 6.0), (33.5, 7.0), (19.75, 5.0)])
 def test_the_residual_series_is_given_as_printed(deviation, mm):
     """Both LR by 5, 6, 7 mm corrected 19.75, 28.75 and 33.5 Δ."""
