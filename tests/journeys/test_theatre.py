@@ -8,6 +8,7 @@ from tests.journeys import steps
 from tests.journeys.people import DEMO, THEATRE
 from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
+from tests.journeys.screens.doors import Unlock
 
 
 def names_with_a_signature() -> set[str]:
@@ -40,3 +41,20 @@ def test_a_theatre_nurse_sees_the_signed_patients_alone_and_opens_a_card(tablet)
     expect(card.face).to_contain_text("EYE")
     expect(card.banner).to_be_visible()
     assert page.evaluate("() => document.documentElement.dataset.theme") == "dark", "the theatre is dim"
+
+
+def test_a_card_opens_in_a_theatre_that_has_no_network(tablet, server):
+    patients = steps.settle_in(tablet, THEATRE)
+    steps.ready_for_a_day_without_network(tablet)
+    name = min(names_with_a_signature())
+    tablet.cut_network()
+    server.stop()
+
+    page = tablet.go()
+    Unlock(page).enter()
+    patients.open(name)
+    Case(page).open_card()
+    card = Card(page)
+    card.arrive()
+    expect(card.banner).to_contain_text(name)
+    assert re.fullmatch("[A-Z]{4} [A-Z]{4}", card.check_word)

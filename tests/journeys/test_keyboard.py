@@ -1,0 +1,41 @@
+"""Who has a keyboard needs nothing else to measure."""
+
+import re
+
+import pytest
+from playwright.sync_api import expect
+
+from tests.journeys import steps
+from tests.journeys.people import SURGEON
+from tests.journeys.screens.case import Case
+from tests.journeys.screens.findings import Findings
+from tests.journeys.screens.measure import Measure
+
+
+@pytest.fixture
+def server(shared_server):
+    return shared_server
+
+
+def test_a_reading_is_typed_and_saved_without_touching_the_screen(tablet):
+    steps.settle_in(tablet, SURGEON)
+    page = tablet.page
+    steps.enter_patient(page, steps.SOMEBODY)
+    Case(page).foot.get_by_text("Measure").focus()
+    page.keyboard.press("Enter")
+    measure = Measure(page)
+    measure.arrive()
+    measure.foot.get_by_text("Measure primary, distance").focus()
+    page.keyboard.press("Enter")
+    expect(measure.pad).to_be_visible()
+
+    for key in ("e", "3", "7", "Enter", "x", "1", "2"):
+        page.keyboard.press(key)
+    expect(measure.pad).to_have_accessible_name(re.compile("primary, near"))
+    page.keyboard.press("Escape")
+    measure.foot.get_by_text("Save measurements").focus()
+    page.keyboard.press("Enter")
+
+    Findings(page).arrive()
+    expect(page.get_by_text(re.compile(r"Esodeviation 37\s*Δ at distance")).first).to_be_visible()
+    expect(page.get_by_text(re.compile(r"Exodeviation 12\s*Δ at near")).first).to_be_visible()

@@ -1,0 +1,56 @@
+"""The watch that every journey relies on does see what goes wrong."""
+
+import pytest
+
+from tests.journeys.browser.accessibility import too_wide_px, violations
+from tests.journeys.screens.doors import SignIn
+
+POLICY = "Content Security Policy"
+
+
+@pytest.fixture
+def server(shared_server):
+    return shared_server
+
+
+@pytest.mark.parametrize(
+    ("deed", "trouble"),
+    [
+        ("() => console.error('spilt')", "console error: spilt"),
+        ("() => console.warn('nearly spilt')", "console warning: nearly spilt"),
+        ("() => void setTimeout(() => { throw new Error('dropped'); })", "fault: dropped"),
+        ("() => fetch('/static/nothing-here.js').then(() => {})", "status 404: GET"),
+        ("() => fetch('http://127.0.0.1:9/').catch(() => {})", POLICY),
+        ("() => void document.body.append(Object.assign(document.createElement('script'), {text: '1'}))", POLICY),
+    ],
+)
+def test_what_goes_wrong_behind_the_screens_is_seen(phone, deed, trouble):
+    page = phone.go()
+    SignIn(page).arrive()
+    assert phone.watch.troubles == []
+
+    page.evaluate(deed)
+
+    expect_soon(phone, trouble)
+    phone.watch.expect(".")
+
+
+def expect_soon(device, trouble: str) -> None:
+    """The browser tells of it a moment later."""
+    for _ in range(50):
+        if any(trouble in line for line in device.watch.troubles):
+            return
+        device.page.wait_for_timeout(100)
+    raise AssertionError(f"{trouble} is not among {device.watch.troubles}")
+
+
+def test_a_screen_that_cannot_be_read_or_is_too_wide_is_found(phone):
+    page = phone.go()
+    SignIn(page).arrive()
+    assert violations(page) == []
+    assert too_wide_px(page) == 0
+
+    page.evaluate("() => document.body.append(Object.assign(document.createElement('img'), {width: 2000}))")
+
+    assert any("image-alt" in line for line in violations(page))
+    assert too_wide_px(page) > 0
