@@ -8,8 +8,6 @@ TURNING_OF_VERTICALS = {"raw_pd", "corrected_pd", "value_pd"}
 """The same, of what stands under ``vertical``."""
 EXPECTED = ("before", "correction", "residual")
 """Figures of an expected vertical effect, whose signs name a side."""
-REMAINDERS = {"left_mm"}
-"""Names in which ``left`` is no side."""
 _SWAP = {"right": "left", "left": "right", "Right": "Left", "Left": "Right", "RIGHT": "LEFT", "LEFT": "RIGHT"}
 _SIDE = re.compile(f"(?<![A-Za-z])({'|'.join(_SWAP)})(?![A-Za-z])")
 
@@ -22,10 +20,7 @@ def mirrored(value, key=""):
         turned = {name: None if value[name] is None else 0.0 - value[name] for name in EXPECTED}
         return mirrored({name: inner for name, inner in value.items() if name not in EXPECTED}, key) | turned
     if isinstance(value, dict):
-        return {
-            name if name in REMAINDERS else mirrored(name): mirrored(inner, f"{key}.{name}")
-            for name, inner in value.items()
-        }
+        return {mirrored(name): mirrored(inner, f"{key}.{name}") for name, inner in value.items()}
     if isinstance(value, list):
         return [mirrored(inner, key) for inner in value]
     name = key.rpartition(".")[2]
