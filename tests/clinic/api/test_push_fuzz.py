@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 from clinic.ledger.models import Record
 from tests.clinic.pen import uuid7
 
-SCALARS = st.none() | st.booleans() | st.integers() | st.floats(allow_nan=False, allow_infinity=False) | st.text(max_size=30)
+NUMBERS = st.integers() | st.floats(allow_nan=False, allow_infinity=False)
+SCALARS = st.none() | st.booleans() | NUMBERS | st.text(max_size=30)
 JSON = st.recursive(
     SCALARS,
     lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=8), inner, max_size=3),
