@@ -1,5 +1,5 @@
 /** Touching in a prism reading: direction words, then the usual steps as one-touch keys, then exact entry. */
-import { html, useEffect, useRef, useState } from '../../vendor/preact.js';
+import { html, useLayoutEffect, useRef, useState } from '../../vendor/preact.js';
 import { DIRECTIONS, deviationWords } from '../../words/reading.js';
 import { Mark } from '../mark/mark.js';
 import { figure } from './prism-entry.js';
@@ -33,7 +33,7 @@ const LETTERS = /** @type {Record<string, [Axis, 'plus' | 'minus']>} */ ({
 export function PrismPad({ title, conditions, how, readings, entry, onTouch, onNext, onClose }) {
   const heading = useRef(/** @type {HTMLElement | null} */ (null));
   const [exact, setExact] = useState(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     setExact(false);
     heading.current?.focus({ preventScroll: true });
   }, [title, conditions]);
@@ -53,8 +53,8 @@ export function PrismPad({ title, conditions, how, readings, entry, onTouch, onN
     event.preventDefault();
   };
 
-  // Wherever the focus is: who has just touched the foot of the screen types on.
-  useEffect(() => {
+  // Wherever the focus is: who has just touched the foot of the screen types on, and no key falls into a gap.
+  useLayoutEffect(() => {
     document.addEventListener('keydown', onKeyDown);
     return () => document.removeEventListener('keydown', onKeyDown);
   });
