@@ -73,6 +73,7 @@ class Device:
     def look_for_update(self) -> None:
         """The app looks when the network comes back; it would otherwise by the hour."""
         self.cut_network()
+        self.page.evaluate("() => navigator.onLine && new Promise((on) => addEventListener('offline', on))")
         self.reconnect()
 
     def served_card(self, signature: str) -> bytes:
