@@ -7,17 +7,16 @@ from typing import Any
 from uuid import UUID
 
 from clinic.ledger.commands import Entry
+from clinic.ledger.heads import RETRACTION
 from clinic.sync.envelope import Envelope
 from clinic.sync.kinds import KINDS
-from clinic.sync.kinds.kind import Incoming, Kind
+from clinic.sync.kinds.kind import Incoming, Kind, Owner
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
 from clinic.sync.sender import Sender
 from planner.canonical import canonical
 from planner.codec import read_body
 from planner.errors import Refused
-
-OF_A_TABLE = frozenset({"dose_table", "retraction"})
 
 
 def examine(clinic: UUID, sender: Sender, envelope: Envelope, body: object) -> Incoming[Any]:
@@ -72,9 +71,12 @@ def admit(incoming: Incoming[Any], known: Known) -> None:
 
 
 def _anchor(entry: Entry, known: Known) -> str:
-    """The kind of record that ``entry`` belongs to: a patient, or a table for its later versions and retractions."""
+    """The kind of record that ``entry`` stands with: a patient, or the first version of what belongs to the clinic."""
+    if KINDS[entry.kind].owner is Owner.CLINIC:
+        return entry.kind
     first = known.records.get(entry.patient)
-    return "dose_table" if first and first.kind == "dose_table" and entry.kind in OF_A_TABLE else "patient"
+    is_of_clinic = first is not None and KINDS[first.kind].owner is Owner.CLINIC
+    return first.kind if first and is_of_clinic and entry.kind == RETRACTION else "patient"
 
 
 def _kind(envelope: Envelope) -> Kind[Any]:

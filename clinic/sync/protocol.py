@@ -55,7 +55,7 @@ A record may come again; a device keeps the one that it has. Why none can be mis
 
 Scope
 =====
-Surgeons, clinic staff and coordinators pull the whole feed. Theatre staff pull what cards are made of, of patients with
+Surgeons, clinic staff and coordinators pull the whole feed. Theatre staff pull what belongs to cards, of patients with
 a plan signed in the last days: :mod:`clinic.sync.scope`.
 
 ``removed`` in a pull's answer lists ids that have left the device's scope since its cursor: theatre's days have gone

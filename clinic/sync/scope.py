@@ -1,10 +1,14 @@
-"""What theatre devices pull: the records that cards are made of, of patients with a plan signed in the last days.
+"""What theatre devices pull: the records that belong to cards, of patients with a plan signed in the last days.
 
 Never examinations, and of plans only those that were signed or that replace a signed one (a card must be seen to be
-out of date). A patient's record is older than the signature that opens it to theatre, and a device may have pulled
-beyond it by then; so each record has a place in the theatre's feed: the position at which it was opened. A place
-changes only when the signature that opened it leaves the window and a later one takes over; the record then comes
-again, which does no harm.
+out of date). What speaks of a record that theatre may have (its ``about``) comes with it, if its kind says
+``Theatre.OF_CARDS``. What the clinic as a whole gives theatre (``Theatre.ALL``) comes always, together with what takes
+it back, and never leaves.
+
+A patient's record is older than the signature that opens it to theatre, and a device may have pulled beyond it by
+then; so each record has a place in the theatre's feed: the position at which it was opened. A place changes only when
+the signature that opened it leaves the window and a later one takes over; the record then comes again, which does no
+harm.
 """
 
 from __future__ import annotations
@@ -16,15 +20,24 @@ from datetime import datetime, timedelta
 from uuid import UUID
 
 from django.conf import settings
-from django.db.models import QuerySet
+from django.db.models import Q, QuerySet
 
+from clinic.ledger.heads import RETRACTION
 from clinic.ledger.models import Record
 from clinic.people.role import Role
+from clinic.sync.kinds import KINDS
+from clinic.sync.kinds.kind import Theatre
 
 READ_EVERYTHING = frozenset({Role.SURGEON, Role.CLINIC, Role.COORDINATOR})
 """The roles that pull the whole feed; every other role, one to come included, has the theatre's scope."""
 
-CARD_KINDS = ("patient", "plan", "signature", "retraction")
+MAKING_CARDS = frozenset({"patient", "plan", "signature"})
+"""The kinds that have a rule of their own in :func:`card_records`; the others follow what they speak of."""
+
+
+def kinds_of(theatre: Theatre) -> tuple[str, ...]:
+    """The kinds of which theatre is handed this much."""
+    return tuple(kind.name for kind in KINDS.values() if kind.theatre is theatre)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -48,7 +61,8 @@ def places(clinic: UUID, *, up_to: int, now: datetime) -> dict[UUID, int]:
     """The place of every record that theatre may have, of the clinic's records up to a position."""
     since = _window(now)
     by_patient = _rows(clinic, _signed(clinic, up_to).filter(received_at__gte=since), up_to=up_to, since=since)
-    return {row: place for rows in by_patient for row, place in opened(rows).items()}
+    of_cards = {row: place for rows in by_patient for row, place in opened(rows).items()}
+    return of_cards | dict(_always(clinic, up_to).values_list("pk", "position"))
 
 
 def left(clinic: UUID, *, up_to: int, since: datetime, now: datetime) -> frozenset[UUID]:
@@ -72,11 +86,20 @@ def _signed(clinic: UUID, up_to: int) -> QuerySet[Record]:
     return Record.objects.filter(clinic=clinic, kind="signature", position__lte=up_to)
 
 
+def _always(clinic: UUID, up_to: int) -> QuerySet[Record]:
+    """What theatre has whoever is operated on, at the places where it stands in the feed."""
+    given = Q(kind__in=kinds_of(Theatre.ALL))
+    taken_back = Q(kind=RETRACTION, about__kind__in=kinds_of(Theatre.ALL))
+    return Record.objects.filter(given | taken_back, clinic=clinic, position__lte=up_to)
+
+
 def _rows(clinic: UUID, signed: QuerySet[Record], *, up_to: int, since: datetime) -> Iterable[list[Row]]:
     """What there is about the patient of each of the signatures, patient by patient, in feed order."""
     patients = set(signed.values_list("patient", flat=True))
     records = (
-        Record.objects.filter(clinic=clinic, patient__in=patients, kind__in=CARD_KINDS, position__lte=up_to)
+        Record.objects.filter(
+            clinic=clinic, patient__in=patients, kind__in=kinds_of(Theatre.OF_CARDS), position__lte=up_to
+        )
         .only("id", "kind", "position", "patient", "about", "received_at")
         .prefetch_related("supersessions")
         .order_by("position")
@@ -116,4 +139,7 @@ def card_records(rows: Iterable[Row]) -> set[UUID]:
             plans.add(row.id)
     open_to_all = {row.id for row in known if row.kind in ("patient", "signature")}
     may = open_to_all | {row.id for row in known if row.kind == "plan" and row.id in plans}
-    return may | {row.id for row in known if row.kind == "retraction" and row.about_id in may}
+    for row in known:  # in feed order, in which nothing is spoken of before it is there
+        if row.kind not in MAKING_CARDS and row.about_id in may:
+            may.add(row.id)
+    return may

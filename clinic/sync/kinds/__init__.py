@@ -3,6 +3,8 @@
 A module makes one :class:`clinic.sync.kinds.kind.Kind` from:
 
 - ``writers``: the roles that may push it
+- ``owner``: the patient whom it stands with, or the clinic
+- ``theatre``: what theatre devices are handed of it
 - ``about``: the one record that it speaks of, if it speaks of one (kept in a column, so that it can be asked for)
 - ``references``: every record named in its body
 - ``check``: what can be said from the record alone, before the feed is locked: costly recomputing belongs here

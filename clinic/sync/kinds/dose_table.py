@@ -7,7 +7,8 @@ keeps naming the first. Codes: ``table_id_differs``, and all that makes it no ta
 from __future__ import annotations
 
 from clinic.people.role import Role
-from clinic.sync.kinds.kind import Incoming, Kind
+from clinic.sync.kinds.first_version import check_first_version
+from clinic.sync.kinds.kind import Incoming, Kind, Owner
 from clinic.sync.result import Rejected
 from planner import tables
 from planner.errors import Refused
@@ -16,11 +17,7 @@ from planner.records.dose_table import DoseTable
 
 def check(incoming: Incoming[DoseTable]) -> None:
     """A first version names itself, a later one another; and its rows make a table."""
-    entry = incoming.entry
-    is_first = not entry.supersedes
-    if is_first != (entry.patient == entry.id):
-        text = "A first version carries its own id as patient; a later one supersedes and carries the first one's."
-        raise Rejected("table_id_differs", text, field="patient")
+    check_first_version(incoming.entry, code="table_id_differs")
     try:
         tables.check_own(incoming.body)
     except Refused as refused:
@@ -28,4 +25,10 @@ def check(incoming: Incoming[DoseTable]) -> None:
         raise Rejected(fault.code, fault.text, field=f"body.{fault.field}") from refused
 
 
-KIND = Kind(name="dose_table", body=DoseTable, writers=frozenset({Role.SURGEON}), check=check)
+KIND = Kind(
+    name="dose_table",
+    body=DoseTable,
+    writers=frozenset({Role.SURGEON}),
+    owner=Owner.CLINIC,
+    check=check,
+)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from enum import Enum
 from typing import Generic, TypeVar
 from uuid import UUID
 
@@ -13,6 +14,24 @@ from clinic.sync.known import Known
 from clinic.sync.sender import Sender
 
 Body = TypeVar("Body")
+
+
+class Theatre(Enum):
+    """What theatre devices are handed of a kind; :mod:`clinic.sync.scope` works it out."""
+
+    NOTHING = "nothing"
+    OF_CARDS = "of cards"
+    """What belongs to the card of a patient with a plan signed in the window. The kinds that cards are made of have
+    rules of their own in the scope; of every other kind it is what is ``about`` a record that is open itself."""
+    ALL = "all"
+
+
+class Owner(Enum):
+    """Whom a record stands with: the envelope's ``patient`` is the id of that one's first version."""
+
+    PATIENT = "patient"
+    CLINIC = "clinic"
+    """The clinic: the first version's id stands where other records name their patient."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -47,6 +66,8 @@ class Kind(Generic[Body]):
     name: str
     body: type[Body]
     writers: frozenset[Role]
+    owner: Owner = Owner.PATIENT
+    theatre: Theatre = Theatre.NOTHING
     about: Callable[[Body], UUID | None] = _nothing
     references: Callable[[Body], tuple[UUID, ...]] = _no_references
     check: Callable[[Incoming[Body]], None] = _no_check

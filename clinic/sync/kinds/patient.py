@@ -7,23 +7,20 @@ and keeps naming the first. Codes: ``patient_id_differs``.
 from __future__ import annotations
 
 from clinic.people.role import Role
-from clinic.sync.kinds.kind import Incoming, Kind
-from clinic.sync.result import Rejected
+from clinic.sync.kinds.first_version import check_first_version
+from clinic.sync.kinds.kind import Incoming, Kind, Theatre
 from planner.records.patient import Patient
 
 
 def check(incoming: Incoming[Patient]) -> None:
     """A first version names itself, a later one another."""
-    entry = incoming.entry
-    is_first = not entry.supersedes
-    if is_first != (entry.patient == entry.id):
-        text = "A first version carries its own id as patient; a later one supersedes and carries the first one's."
-        raise Rejected("patient_id_differs", text, field="patient")
+    check_first_version(incoming.entry, code="patient_id_differs")
 
 
 KIND = Kind(
     name="patient",
     body=Patient,
     writers=frozenset({Role.SURGEON, Role.CLINIC, Role.COORDINATOR}),
+    theatre=Theatre.OF_CARDS,
     check=check,
 )

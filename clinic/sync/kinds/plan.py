@@ -12,7 +12,7 @@ from __future__ import annotations
 from uuid import UUID
 
 from clinic.people.role import Role
-from clinic.sync.kinds.kind import Incoming, Kind
+from clinic.sync.kinds.kind import Incoming, Kind, Theatre
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
 from planner import plans
@@ -65,6 +65,7 @@ KIND = Kind(
     name="plan",
     body=Plan,
     writers=frozenset({Role.SURGEON, Role.CLINIC}),
+    theatre=Theatre.OF_CARDS,
     references=references,
     check=check,
     fit=fit,

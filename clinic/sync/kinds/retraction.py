@@ -9,7 +9,7 @@ from uuid import UUID
 
 from clinic.people.role import Role
 from clinic.sync.kinds import dose_table, examination, join, patient, plan, signature
-from clinic.sync.kinds.kind import Incoming, Kind
+from clinic.sync.kinds.kind import Incoming, Kind, Theatre
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
 from planner.records.retraction import Retraction
@@ -45,6 +45,7 @@ KIND = Kind(
     name="retraction",
     body=Retraction,
     writers=frozenset({Role.SURGEON, Role.CLINIC, Role.COORDINATOR}),
+    theatre=Theatre.OF_CARDS,
     about=about,
     references=lambda body: (about(body),),
     check=check,

@@ -12,7 +12,7 @@ from __future__ import annotations
 from uuid import UUID
 
 from clinic.people.role import Role
-from clinic.sync.kinds.kind import Incoming, Kind
+from clinic.sync.kinds.kind import Incoming, Kind, Theatre
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
 from planner.errors import Refused
@@ -67,6 +67,7 @@ KIND = Kind(
     name="signature",
     body=Signature,
     writers=frozenset({Role.SURGEON}),
+    theatre=Theatre.OF_CARDS,
     about=about,
     references=lambda body: (about(body),),
     check=check,

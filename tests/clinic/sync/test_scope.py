@@ -52,6 +52,43 @@ def test_the_retraction_of_an_open_record_is_open_and_of_a_closed_one_closed():
     }  # fmt: skip
 
 
+CHECKED, OF_UNSIGNED, REMARK = (UUID(int=number) for number in range(11, 14))
+
+
+def test_what_speaks_of_a_signature_or_a_signed_plan_is_open_and_what_speaks_of_another_plan_is_not():
+    rows = [
+        *SIGNED,
+        row(UNSIGNED, "plan", 8),
+        row(CHECKED, "theatre_check", 9, about_id=SIGNATURE),
+        row(OF_UNSIGNED, "set_up", 10, about_id=UNSIGNED),
+        row(REMARK, "set_up", 11, about_id=PLAN),
+    ]
+
+    assert card_records(rows) - card_records(SIGNED) == {CHECKED, REMARK}
+
+
+def test_what_spoke_of_a_plan_before_it_was_signed_comes_with_its_signature():
+    rows = [*SIGNED[:2], row(REMARK, "set_up", 5, about_id=PLAN), SIGNED[2]]
+
+    assert opened(rows)[REMARK] == 7
+
+
+def test_the_retraction_of_what_speaks_of_a_card_is_open():
+    rows = [
+        *SIGNED,
+        row(REMARK, "set_up", 9, about_id=PLAN),
+        row(RETRACTION, "retraction", 10, about_id=REMARK),
+    ]
+
+    assert {REMARK, RETRACTION} <= card_records(rows)
+
+
+def test_what_speaks_of_a_card_leaves_with_it():
+    rows = [row(each.id, each.kind, each.position, about_id=each.about_id, in_window=False) for each in SIGNED]
+
+    assert card_records([*rows, row(CHECKED, "theatre_check", 9, about_id=SIGNATURE)]) == set()
+
+
 def test_older_records_take_the_place_of_the_signature_that_opened_them():
     assert opened(SIGNED) == {PATIENT: 7, PLAN: 7, SIGNATURE: 7}
 
@@ -63,14 +100,17 @@ def test_later_records_keep_their_own_place():
 @given(st.data())
 def test_a_device_that_follows_the_feed_step_by_step_misses_nothing(data):
     """At every moment, what lies behind the cursor has been handed out, whatever the order of events was."""
-    kinds = data.draw(st.lists(st.sampled_from(["patient", "plan", "signature", "retraction"]), max_size=12))
+    kinds = data.draw(
+        st.lists(st.sampled_from(["patient", "plan", "signature", "retraction", "theatre_check"]), max_size=12)
+    )
     rows = []
     for position, kind in enumerate(kinds, start=1):
         earlier = [each.id for each in rows]
         plans = [each.id for each in rows if each.kind == "plan"]
-        if (kind == "signature" and not plans) or (kind == "retraction" and not earlier):
+        targets = {"signature": plans, "retraction": earlier, "theatre_check": earlier}
+        if targets.get(kind) == []:
             continue
-        about = data.draw(st.sampled_from(plans if kind == "signature" else earlier)) if kind[0] in "sr" else None
+        about = data.draw(st.sampled_from(targets[kind])) if kind in targets else None
         replaces = (
             st.lists(st.sampled_from(plans), unique=True, max_size=2) if kind == "plan" and plans else st.just([])
         )
