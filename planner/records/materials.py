@@ -1,0 +1,55 @@
+"""Sutures and needles by their generic names, and the needles that do not go into sclera.
+
+No maker's names: a word says what the thing is, so that every clinic finds its own under it.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+
+from planner.provenance import Mark, Provenance
+
+
+class Needle(StrEnum):
+    """The point of a needle."""
+
+    SPATULA = "spatula"
+    TAPER = "taper"
+    TAPER_CUT = "taper-cut"
+    CUTTING = "cutting"
+    REVERSE_CUTTING = "reverse cutting"
+
+    @property
+    def is_for_sclera(self) -> bool:
+        """Whether it may pass through sclera."""
+        return self not in CUTTING_EDGES
+
+
+CUTTING_EDGES = (Needle.CUTTING, Needle.REVERSE_CUTTING)
+"""Points with an edge above or below their path: in sclera 0.3 mm thin such an edge cuts towards the retina or out."""
+
+SCLERA = Provenance(
+    mark=Mark.COMMON_PRACTICE,
+    source="a spatula needle parts the layers of sclera; a cutting edge above or below its path cuts through them",
+)
+
+
+class Suture(StrEnum):
+    """A suture by its material and what becomes of it."""
+
+    POLYGLACTIN = "polyglactin, absorbed"
+    POLYDIOXANONE = "polydioxanone, absorbed slowly"
+    POLYESTER = "polyester, stays"
+    POLYPROPYLENE = "polypropylene, stays"
+    NYLON = "nylon, stays"
+    SILK = "silk, stays"
+
+
+class Gauge(StrEnum):
+    """The thickness of a suture, by the size of the pharmacopoeia."""
+
+    FOUR = "4-0"
+    FIVE = "5-0"
+    SIX = "6-0"
+    SEVEN = "7-0"
+    EIGHT = "8-0"
