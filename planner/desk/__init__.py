@@ -1,0 +1,61 @@
+"""The counter where JSON requests are answered, the same for phone, server and command line.
+
+A request is ``{"ask": NAME, ...}``; the answer is ``{"answer": ...}`` or
+``{"faults": [{code, text, field, value, allowed}, ...]}``, never a traceback.
+
+=================  ======================================================  ===========================================
+ask                with                                                    answer
+=================  ======================================================  ===========================================
+about                                                                      ``{engine_version, tables: [TableStamp]}``
+check              ``kind``, ``body`` of a record                          ``{}``
+read_table         ``text`` of a file, TOML or JSON                        ``DoseTable``
+propose            ``case``                                                ``Proposal``
+draft_plan         ``case``, ``option``, ids and digests, ``note``         ``Plan``
+compare_drawing    ``option``, ``drawn``                                   ``Comparison``
+sign               ``plan``, ``plan_id``, ``drawn``, ``acknowledged``,     ``Signature``
+                   ``signer_name``, ``signed_at``
+card               ``patient``, ``plan``, ``signature``                    ``Card``
+card_pdf           the same                                                ``{pdf: base64}``
+self_test                                                                  ``{cases: n}``
+=================  ======================================================  ===========================================
+
+Each is a module of its own in :mod:`planner.desk.asks`.
+Digests are made from the JSON as it came, for a record's body may leave out what has a default.
+"""
+
+from __future__ import annotations
+
+import json
+
+from planner.codec import parse, write
+from planner.codec.faults import shorten
+from planner.desk.asks import ASKS
+from planner.desk.fields import Fields
+from planner.errors import Fault, Refused
+
+__all__ = ["ASKS", "answer"]
+
+
+def answer(request: str) -> str:
+    """The JSON answer to a JSON request."""
+    try:
+        name, fields = _read_request(request)
+        said: Fields = {"answer": ASKS[name](fields)}
+    except Refused as refusal:
+        said = {"faults": [write(fault) for fault in refusal.faults]}
+    return json.dumps(said, ensure_ascii=False, separators=(",", ":"))
+
+
+def _read_request(request: str) -> tuple[str, Fields]:
+    fields = parse(request)
+    if not isinstance(fields, dict):
+        raise Refused(Fault(code="wrong_type", text="A request is an object.", allowed='{"ask": ...}'))
+    name = fields.pop("ask", None)
+    if not isinstance(name, str) or name not in ASKS:
+        allowed = ", ".join(ASKS)
+        raise Refused(
+            Fault(
+                code="unknown_ask", text="There is no such question.", field="ask", value=shorten(name), allowed=allowed
+            )
+        )
+    return name, fields
