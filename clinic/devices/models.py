@@ -1,4 +1,4 @@
-"""Device: one phone or tablet in one person's hands."""
+"""Device: one phone or tablet in one person's hands, and the keys that the clinic keeps for it."""
 
 from __future__ import annotations
 
@@ -6,6 +6,8 @@ from typing import ClassVar
 
 from django.conf import settings
 from django.db import models
+
+from clinic.people.models import Clinic
 
 
 class Device(models.Model):
@@ -32,3 +34,34 @@ class Device(models.Model):
 
     def __str__(self) -> str:
         return self.name
+
+
+class CarryingKey(models.Model):
+    """What a device seals its records with when they are handed over by a file; the device has it too, nobody else."""
+
+    device = models.OneToOneField(Device, on_delete=models.CASCADE, related_name="carrying_key")
+    key = models.CharField(max_length=64)
+
+    def __str__(self) -> str:
+        return f"carrying key of {self.device}"
+
+
+class RecoveryKey(models.Model):
+    """One half of the way back for a person who forgot the PIN of a device; the other half lies on the device.
+
+    ``key`` opens the copy of the data key that the device holds under the name ``key_id``. It opens nothing else: the
+    clinic cannot read a device with it, and a device cannot open its copy without it.
+    """
+
+    device = models.ForeignKey(Device, on_delete=models.CASCADE, related_name="recovery_keys")
+    clinic = models.ForeignKey(Clinic, on_delete=models.CASCADE, related_name="+")
+    key_id = models.CharField(max_length=32)
+    key = models.CharField(max_length=64)
+
+    class Meta:
+        constraints: ClassVar = [
+            models.UniqueConstraint(fields=["device", "clinic"], name="one_recovery_key_per_device_and_clinic")
+        ]
+
+    def __str__(self) -> str:
+        return f"recovery key of {self.device}"

@@ -8,11 +8,14 @@ from uuid import UUID
 from django.conf import settings
 from django.db.models import Q
 
-from clinic.devices.models import Device
+from clinic.devices.models import Device, RecoveryKey
 from clinic.people.models import User
 
 SESSION_DEVICE = "device"
 """Where a session keeps the id of the device that it was opened on."""
+
+SIGNED_IN_AT = "signed_in_at"
+"""Where a session keeps the moment at which the person signed in."""
 
 SEEN_EVERY = timedelta(minutes=1)
 """A pull is a read; it writes the time of the visit no more often than this."""
@@ -40,9 +43,10 @@ def of(user: User) -> list[Device]:
 
 
 def revoke(device: Device, *, now: datetime) -> None:
-    """From now on the device gets nothing more; a second time changes nothing."""
+    """From now on the device gets nothing more, the key to open it included; a second time changes nothing."""
     Device.objects.filter(pk=device.pk, revoked_at=None).update(revoked_at=now)
     device.refresh_from_db(fields=["revoked_at"])
+    RecoveryKey.objects.filter(device=device).delete()
 
 
 def close(device: Device, *, now: datetime) -> None:

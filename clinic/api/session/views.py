@@ -22,7 +22,7 @@ from clinic.api.session.serializers import SessionSerializer, SignInSerializer
 from clinic.api.session.throttle import TriesPerAddress
 from clinic.audit.facts import facts_of
 from clinic.devices.models import Device
-from clinic.devices.register import SESSION_DEVICE, is_closed, register
+from clinic.devices.register import SESSION_DEVICE, SIGNED_IN_AT, is_closed, register
 from clinic.errors.shape import Error
 from clinic.people import lockout, second_factor
 from clinic.people.models import User
@@ -64,6 +64,7 @@ class SessionView(APIView):
         if factor:
             django_otp.login(request._request, factor)  # noqa: SLF001
         request.session[SESSION_DEVICE] = str(told["device"]["id"])
+        request.session[SIGNED_IN_AT] = now.isoformat()
         request.user = user
         return Response(_session(request))
 

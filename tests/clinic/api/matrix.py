@@ -1,7 +1,8 @@
 """The permission matrix: every address and method, and what each person is answered.
 
 The four members ask for their own clinic (their own device), and then the same four for a clinic (a device) that is
-another's; an administrator belongs to no clinic and signed in on no device. A number is the status; ``open`` is the
+another's; an administrator belongs to no clinic and signed in on no device. Nobody
+here signed in a moment ago, so no recovery key is handed out. A number is the status; ``open`` is the
 same page for all, with nothing of anybody in it.
 """
 
@@ -28,6 +29,9 @@ post    api/v1/propose                                            200 200 200 20
 post    api/v1/clinics/<uuid:clinic>/push                         200 200 200 200     404 404 404 404     404  401
 get     api/v1/clinics/<uuid:clinic>/pull                         200 200 200 200     404 404 404 404     404  401
 get     api/v1/clinics/<uuid:clinic>/cards/<uuid:signature>.pdf   200 200 200 200     404 404 404 404     404  401
+get     api/v1/clinics/<uuid:clinic>/recovery                     403 403 403 403     404 404 404 404     404  401
+put     api/v1/clinics/<uuid:clinic>/recovery                     200 200 200 200     404 404 404 404     404  401
+get     api/v1/carrying                                           200 200 200 200     200 200 200 200     403  401
 get     api/v1/devices                                            200 200 200 200     200 200 200 200     403  401
 delete  api/v1/devices/<uuid:device>                              200 200 200 200     404 404 404 404     403  401
 get     /                                                         open

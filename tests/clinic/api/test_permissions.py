@@ -14,7 +14,7 @@ from tests.clinic.factories import MembershipFactory, UserFactory
 from tests.clinic.pen import EXAMINATION, TABLE
 
 CASE = {"schema": 1, "examination": EXAMINATION, "table": TABLE}
-REFUSED = {"not_authenticated", "clinic_unknown", "sign_in_failed", "device_unknown"}
+REFUSED = {"not_authenticated", "clinic_unknown", "sign_in_failed", "device_unknown", "sign_in_afresh"}
 
 
 @pytest.fixture
@@ -41,6 +41,8 @@ def body(row, device):
             return {"username": str(uuid.uuid4()), "password": "wrong", "device": {"id": device, "name": "Phone"}}
         case "propose":
             return CASE
+        case "recovery":
+            return {"device": device, "key_id": "0a" * 16, "key": "0b" * 32}
         case _:
             return {"device": device, "records": []}
 
@@ -49,9 +51,9 @@ def ask(row, client, device, places):
     address = row.address
     for name, value in places.items():
         address = address.replace(f"<uuid:{name}>", str(value))
-    if row.method == "post":
-        return client.post(f"/{address}", body(row, device), content_type="application/json")
-    query = {"device": device} if row.address.endswith("pull") else {}
+    if row.method in {"post", "put"}:
+        return getattr(client, row.method)(f"/{address}", body(row, device), content_type="application/json")
+    query = {"device": device} if row.address.endswith(("pull", "recovery")) else {}
     return getattr(client, row.method)(f"/{address}", query_params=query)
 
 

@@ -47,6 +47,9 @@ def test_the_description_names_every_call_of_the_contract(description):
         ("/api/v1/clinics/{clinic}/pull", "get"),
         ("/api/v1/clinics/{clinic}/cards/{signature}.pdf", "get"),
         ("/api/v1/propose", "post"),
+        ("/api/v1/clinics/{clinic}/recovery", "get"),
+        ("/api/v1/clinics/{clinic}/recovery", "put"),
+        ("/api/v1/carrying", "get"),
         ("/api/v1/devices", "get"),
         ("/api/v1/devices/{device}", "delete"),
     }
