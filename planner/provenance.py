@@ -15,6 +15,7 @@ class Mark(StrEnum):
     MEASURED = "measured"
     COMMON_PRACTICE = "common practice"
     HOUSE_RULE = "house rule"
+    CLINICS_OWN = "this clinic's practice"
 
 
 @dataclass(frozen=True, kw_only=True)

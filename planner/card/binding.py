@@ -13,14 +13,15 @@ from planner.signing import hindrances
 def mismatches(plan: Plan, signature: Signature, *, patient_digest: str, plan_digest: str) -> tuple[Fault, ...]:
     """Nothing if all fits; else every reason why not, the gravest first."""
     return (
-        *_other_patient(plan, patient_digest),
+        *other_patient(plan, patient_digest),
         *_other_plan(signature, plan_digest),
         *_other_word(signature),
         *hindrances(plan, signature.drawn, signature.acknowledged),
     )
 
 
-def _other_patient(plan: Plan, patient_digest: str) -> Iterator[Fault]:
+def other_patient(plan: Plan, patient_digest: str) -> Iterator[Fault]:
+    """Where the patient is not the one, or not the version, that the plan was made for."""
     if patient_digest != plan.patient_digest:
         yield Fault(
             code="other_patient",

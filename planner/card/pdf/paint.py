@@ -12,7 +12,12 @@ from planner.card.pdf.scale import PAGE_HEIGHT, PAGE_WIDTH
 
 
 def paint(marks: tuple[Mark, ...], *, title: str) -> bytes:
-    """A PDF of one A4 page.
+    """A PDF of one A4 page."""
+    return paint_pages((marks,), title=title)
+
+
+def paint_pages(pages: tuple[tuple[Mark, ...], ...], *, title: str) -> bytes:
+    """A PDF of A4 pages.
 
     Nothing is compressed, for compressors differ in their bytes from one device to the next; ``invariant`` keeps the
     clock out. The face is named at the start, or ReportLab would add one that is not embedded.
@@ -30,16 +35,17 @@ def paint(marks: tuple[Mark, ...], *, title: str) -> bytes:
     )
     canvas.setTitle(title)
     canvas.setAuthor("Primary Position")
-    canvas.setLineCap(0)
-    canvas.setLineJoin(1)
-    for mark in marks:
-        match mark:
-            case Words():
-                canvas.setFont(mark.face.value, mark.size)
-                canvas.drawString(mark.x, PAGE_HEIGHT - mark.y, mark.words)
-            case Path():
-                _draw(canvas, mark)
-    canvas.showPage()
+    for marks in pages:
+        canvas.setLineCap(0)
+        canvas.setLineJoin(1)
+        for mark in marks:
+            match mark:
+                case Words():
+                    canvas.setFont(mark.face.value, mark.size)
+                    canvas.drawString(mark.x, PAGE_HEIGHT - mark.y, mark.words)
+                case Path():
+                    _draw(canvas, mark)
+        canvas.showPage()
     canvas.save()
     return buffer.getvalue()
 
