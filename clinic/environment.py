@@ -46,10 +46,10 @@ def whole(name: str, *, default: int, low: int, high: int) -> int:
     return int(value)
 
 
-def words(name: str, *, default: str | None = None) -> list[str]:
-    """A list separated by commas, without empty items."""
+def words(name: str, *, default: str | None = None, least: int = 1) -> list[str]:
+    """A list separated by commas, without empty items, and ``least`` of them at least."""
     found = [word.strip() for word in text(name, default=default).split(",") if word.strip()]
-    if not found:
+    if len(found) < least:
         raise ImproperlyConfigured(f"{name} lists nothing.")
     return found
 

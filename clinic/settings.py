@@ -7,6 +7,7 @@ that it is set; commands and tests take ``loopback``, which answers to no name b
     CLINIC_MODE          production, loopback, development
     CLINIC_HOSTS         production: the host names it answers to, comma-separated
     CLINIC_SECRET_KEY    production: at least 50 random characters
+    CLINIC_SECRET_KEY_FALLBACKS  former keys, comma-separated: sessions and receipts made under them still count
     CLINIC_PROXIES       number of reverse proxies in front (0: none; their X-Forwarded-Proto and -For are trusted)
     CLINIC_BUILD         folder of what manage.py build makes; default .build
     CLINIC_STATE         folder of the SQLite database and the demo's secret; default .clinic
@@ -36,6 +37,8 @@ environment.READ |= {"CLINIC_HOSTS", "CLINIC_SECRET_KEY"}
 LOOPBACK_HOSTS = ["localhost", "127.0.0.1", "[::1]"]
 ALLOWED_HOSTS = environment.words("CLINIC_HOSTS") if PRODUCTION else LOOPBACK_HOSTS
 SECRET_KEY = environment.text("CLINIC_SECRET_KEY") if PRODUCTION else environment.kept_secret(STATE_DIR / "secret-key")
+
+SECRET_KEY_FALLBACKS = environment.words("CLINIC_SECRET_KEY_FALLBACKS", least=0, default="")
 
 INSTALLED_APPS = [
     "django.contrib.admin.apps.SimpleAdminConfig",

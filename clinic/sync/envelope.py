@@ -19,6 +19,7 @@ RecordId = Annotated[
         r"[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}", "a UUID of version 7 in lower case"
     ),
 ]
+BESIDE_THE_ENVELOPE = frozenset({"body", "receipt"})
 Digest = Annotated[str, Pattern(r"[0-9a-f]{64}", "a SHA-256 digest in lower-case hexadecimal")]
 
 
@@ -57,17 +58,30 @@ def of_record(record: Record) -> Envelope:
     )
 
 
-def split(raw: object) -> tuple[Envelope, object]:
-    """Envelope and body of one pushed record; Rejected if it is not a record at all."""
+@dataclass(frozen=True, kw_only=True)
+class Pushed:
+    """A record as it came: its body not looked at yet, and the receipt that the device brings for it, if any."""
+
+    envelope: Envelope
+    body: object
+    receipt: str | None = None
+
+
+def split(raw: object) -> Pushed:
+    """What makes up one pushed record; Rejected if it is not a record at all."""
     if not isinstance(raw, dict):
         raise Rejected("record_malformed", "This is not a record.")
     if "body" not in raw:
         raise Rejected("missing", "This field is missing.", field="body")
+    receipt = raw.get("receipt")
+    if receipt is not None and not isinstance(receipt, str):
+        raise Rejected("bad_type", "A receipt is text, as the server gave it.", field="receipt")
     try:
-        return read(Envelope, {name: value for name, value in raw.items() if name != "body"}), raw["body"]
+        envelope = read(Envelope, {name: value for name, value in raw.items() if name not in BESIDE_THE_ENVELOPE})
     except Refused as refused:
         fault = refused.faults[0]
         raise Rejected(fault.code, fault.text, field=fault.field) from refused
+    return Pushed(envelope=envelope, body=raw["body"], receipt=receipt)
 
 
 def told_id(raw: object) -> str | None:

@@ -8,10 +8,11 @@ from uuid import UUID
 
 from clinic.ledger.commands import Entry
 from clinic.ledger.heads import RETRACTION
-from clinic.sync.envelope import Envelope
+from clinic.sync.envelope import Envelope, Pushed
 from clinic.sync.kinds import KINDS
 from clinic.sync.kinds.kind import Incoming, Kind, Owner
 from clinic.sync.known import Known
+from clinic.sync.receipt import is_genuine
 from clinic.sync.result import Rejected
 from clinic.sync.sender import Sender
 from planner.canonical import canonical
@@ -19,29 +20,31 @@ from planner.codec import read_body
 from planner.errors import Refused
 
 
-def examine(clinic: UUID, sender: Sender, envelope: Envelope, body: object) -> Incoming[Any]:
-    """The record, found good by itself; Rejected otherwise. Nothing is asked of the database."""
+def examine(clinic: UUID, sender: Sender, pushed: Pushed) -> Incoming[Any]:
+    """The record, found good by itself; Rejected otherwise. Nothing is asked of the database.
+
+    What comes with a genuine receipt was judged when the server took it first. It may come by anybody's hand, and the
+    rules of its kind are not asked again: what was allowed in its time (a plan signed before it was replaced) must not
+    fail for what came later.
+    """
+    envelope = pushed.envelope
     kind = _kind(envelope)
     if envelope.clinic != str(clinic):
         raise Rejected("clinic_differs", "The record belongs to another clinic.", field="clinic")
-    if envelope.author != sender.username:
-        raise Rejected("author_differs", "The record was made by another account.", field="author")
-    if UUID(envelope.device) not in sender.devices:
-        text = "The record was made on a device that this account never signed in from."
-        raise Rejected("device_unknown", text, field="device", retryable=True)
-    if sender.role not in kind.writers:
-        raise Rejected("role_may_not", f"This role may not write a {kind.name}.", field="kind")
+    vouched = pushed.receipt is not None and is_genuine(pushed.receipt, envelope)
+    if not vouched:
+        _require_ones_own(pushed, kind, sender)
     supersedes = tuple(map(UUID, envelope.supersedes))
     if len(set(supersedes)) != len(supersedes):
         raise Rejected("supersedes_repeated", "A superseded record is named twice.", field="supersedes")
     if UUID(envelope.id) in supersedes:
         raise Rejected("supersedes_itself", "A record cannot supersede itself.", field="supersedes")
-    value, text = _read(envelope, body)
+    value, text = _read(envelope, pushed.body)
     entry = Entry(
         id=UUID(envelope.id),
         kind=kind.name,
         patient=UUID(envelope.patient),
-        author=sender.username,
+        author=envelope.author,
         device=UUID(envelope.device),
         recorded_at=envelope.recorded_at,
         supersedes=supersedes,
@@ -49,9 +52,24 @@ def examine(clinic: UUID, sender: Sender, envelope: Envelope, body: object) -> I
         digest=envelope.digest,
         about=kind.about(value),
     )
-    incoming = Incoming(entry=entry, body=value, sender=sender)
-    kind.check(incoming)
+    incoming = Incoming(entry=entry, body=value, sender=sender, vouched=vouched)
+    if not vouched:
+        kind.check(incoming)
     return incoming
+
+
+def _require_ones_own(pushed: Pushed, kind: Kind[Any], sender: Sender) -> None:
+    envelope = pushed.envelope
+    if envelope.author != sender.username:
+        if pushed.receipt is not None:
+            text = "The receipt of this record, which another account made, is not one that this server gave."
+            raise Rejected("receipt_invalid", text, field="receipt")
+        raise Rejected("author_differs", "The record was made by another account.", field="author")
+    if UUID(envelope.device) not in sender.devices:
+        text = "The record was made on a device that this account never signed in from."
+        raise Rejected("device_unknown", text, field="device", retryable=True)
+    if sender.role not in kind.writers:
+        raise Rejected("role_may_not", f"This role may not write a {kind.name}.", field="kind")
 
 
 def references(incoming: Incoming[Any]) -> set[UUID]:
@@ -67,7 +85,18 @@ def admit(incoming: Incoming[Any], known: Known) -> None:
         known.find(entry.patient, kind=_anchor(entry, known), patient=entry.patient, where="patient")
     for superseded in entry.supersedes:
         known.find(superseded, kind=entry.kind, patient=entry.patient, where="supersedes")
-    KINDS[entry.kind].fit(incoming, known)
+    if incoming.vouched:
+        _admit_again(incoming, known)
+    else:
+        KINDS[entry.kind].fit(incoming, known)
+
+
+def _admit_again(incoming: Incoming[Any], known: Known) -> None:
+    if incoming.entry.author not in known.authors:
+        text = "The account that made this record is no longer known here. An administrator can make it anew."
+        raise Rejected("author_unknown", text, field="author", retryable=True)
+    for reference in references(incoming) - {incoming.entry.id}:
+        known.require(reference)
 
 
 def _anchor(entry: Entry, known: Known) -> str:

@@ -11,6 +11,7 @@ from uuid import UUID
 from clinic.ledger.commands import Entry
 from clinic.ledger.heads import RETRACTION
 from clinic.ledger.models import Record, Supersession
+from clinic.people.models import User
 from clinic.sync.result import Rejected
 from planner.codec import read
 
@@ -34,21 +35,27 @@ class Reference:
 
 @dataclass(frozen=True)
 class Known:
-    """Records by id, and the ids that were superseded or taken back."""
+    """Records by id, the ids that were superseded or taken back, and who of those asked about has an account."""
 
     records: dict[UUID, Reference] = field(default_factory=dict)
     gone: set[UUID] = field(default_factory=set)
+    authors: frozenset[str] = frozenset()
 
     def find(self, record_id: UUID | str, *, kind: str, patient: UUID, where: str) -> Reference:
         """The record of that kind and patient; Rejected, retryable if it may still come."""
-        found = self.records.get(UUID(record_id) if isinstance(record_id, str) else record_id)
-        if found is None:
-            text = "The server does not have a record that this one refers to. It may still be on its way."
-            raise Rejected("reference_unknown", text, field=where, retryable=True)
+        found = self.require(UUID(record_id) if isinstance(record_id, str) else record_id, where=where)
         if found.kind != kind:
             raise Rejected("reference_kind", f"This refers to a record that is no {kind}.", field=where)
         if found.patient != patient:
             raise Rejected("patient_differs", "This refers to a record of another patient.", field=where)
+        return found
+
+    def require(self, record_id: UUID, *, where: str = "body") -> Reference:
+        """The record, whatever it is; Rejected if it may still come."""
+        found = self.records.get(record_id)
+        if found is None:
+            text = "The server does not have a record that this one refers to. It may still be on its way."
+            raise Rejected("reference_unknown", text, field=where, retryable=True)
         return found
 
     def add(self, entry: Entry) -> None:
@@ -61,8 +68,8 @@ class Known:
             self.gone.add(entry.about)
 
 
-def load(clinic: UUID, ids: Iterable[UUID]) -> Known:
-    """What the ledger knows of ``ids``: three queries, however many they are."""
+def load(clinic: UUID, ids: Iterable[UUID], *, authors: frozenset[str] = frozenset()) -> Known:
+    """What the ledger knows of ``ids``: three queries, however many they are, and one more for ``authors``."""
     wanted = set(ids)
     records = Record.objects.filter(clinic=clinic, pk__in=wanted).only("id", "kind", "patient", "digest", "body")
     superseded = Supersession.objects.filter(superseded__in=wanted).values_list("superseded_id", flat=True)
@@ -75,4 +82,9 @@ def load(clinic: UUID, ids: Iterable[UUID]) -> Known:
             for record in records
         },
         {*superseded, *(target for target in retracted if target)},
+        _with_an_account(authors) if authors else authors,
     )
+
+
+def _with_an_account(authors: frozenset[str]) -> frozenset[str]:
+    return frozenset(User.objects.filter(username__in=authors).values_list("username", flat=True))

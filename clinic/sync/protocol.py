@@ -6,26 +6,27 @@ A record is made once, on one device, and never changes::
      "device": UUID, "recorded_at": "2026-11-25T09:30:00+01:00", "supersedes": [ids], "body": {...},
      "digest": "64 hex digits"}
 
-The server adds ``position`` (1, 2, 3, ... within the clinic, without a gap, in the order of commits) and
-``received_at``. Ids are lower-case UUIDs; ``digest`` is the SHA-256 of the body's canonical JSON (RFC 8785);
-``patient`` is the id of the first version of the patient's own record. ``recorded_at`` is the device's time: it is kept
-as it came, however wrong that clock is, and decides nothing. ``server_time`` in every answer lets the device tell its
-user about a wrong clock.
+The server adds ``position`` (1, 2, 3, ... within the clinic, without a gap, in the order of commits), ``received_at``
+and ``receipt``. Ids are lower-case UUIDs; ``digest`` is the SHA-256 of the body's canonical JSON (RFC 8785);
+``patient`` is the id of the first version of the patient's own record. ``recorded_at`` is the device's time: it is
+kept as it came, however wrong that clock is, and decides nothing. ``server_time`` in every answer lets the device tell
+its user about a wrong clock.
 
 Push
 ====
 ``POST /api/v1/clinics/{clinic}/push`` with ``{"device": ID, "records": [...]}``, at most ``MOST_RECORDS``. The answer
 is 200, ``{"server_time", "wipe", "results": [...]}``, with one result per record, in the order sent::
 
-    {"id", "status", "position", "received_at", "code", "text", "field", "retryable"}
+    {"id", "status", "position", "received_at", "receipt", "code", "text", "field", "retryable"}
 
 - ``accepted``: it is in the ledger, at ``position``; code and the rest are null.
 - ``duplicate``: the same record is there already, at ``position``. To the device this is the same as accepted: a lost
   reply is repaired by sending again, as often as it takes. Two records are the same if id, clinic, kind, patient,
   author, device, recorded_at, supersedes (in any order), body digest all agree.
 - ``rejected``: it is not in the ledger. ``retryable: true`` means that the same bytes may be accepted later: what it
-  refers to has not arrived yet (``reference_unknown``), its device is not registered (``device_unknown``), or the
-  server failed on this one record (``server_fault``). ``retryable: false`` means that it waits for a person.
+  refers to has not arrived yet (``reference_unknown``), its device is not registered (``device_unknown``), its
+  author's account is gone from a restored server (``author_unknown``), or the server failed on this one record
+  (``server_fault``). ``retryable: false`` means that it waits for a person.
 
 A rejected record never holds up another, unless that one refers to it. A batch is one transaction: when the answer
 arrives, what it calls accepted is committed. A whole-request error (4xx, 5xx in the common error shape) says that
@@ -34,7 +35,8 @@ mean send again later.
 
 Codes of a rejection
     the envelope:  ``record_malformed`` and the codec's own codes, ``kind_unknown``, ``id_reused`` (the id belongs to
-                   another record), ``clinic_differs``, ``author_differs``, ``device_unknown``, ``role_may_not``
+                   another record), ``clinic_differs``, ``author_differs``, ``device_unknown``, ``role_may_not``,
+                   ``receipt_invalid``, ``author_unknown``
     the body:      the codec's own codes, ``digest_mismatch``
     references:    ``reference_unknown``, ``reference_kind``, ``patient_differs``, ``supersedes_itself``,
                    ``supersedes_repeated``
@@ -43,15 +45,36 @@ Codes of a rejection
 Pull
 ====
 ``GET /api/v1/clinics/{clinic}/pull?after=CURSOR&limit=N&device=ID`` answers ``{"server_time", "records": [...],
-"removed": [ids], "cursor", "more", "reset"}``: records after the cursor in feed order, and the cursor to ask with next.
-Without ``after`` it begins at the beginning. The device stores records, removals and cursor in one transaction.
-``more`` says that the next page has something already.
+"removed": [ids], "cursor", "more", "reset", "restored"}``: records after the cursor in feed order, and the cursor to
+ask with next. Without ``after`` it begins at the beginning. The device stores records, removals and cursor in one
+transaction. ``more`` says that the next page has something already.
 
 ``reset: true`` says that the cursor means nothing here any more: it belongs to another feed (the server was restored
 from a backup), to another scope (the person's role changed), or cannot be read. The answer then carries no records and
 an empty cursor; the device pulls from the beginning into a staging place, keeps its outbox, and swaps.
+``restored: true`` says besides that the ledger may lack what the device holds (it is not the one that the cursor was
+made by); with ``false`` only the scope is another, and what the new pages lack the device may no longer hold.
 
 A record may come again; a device keeps the one that it has. Why none can be missed: :mod:`clinic.ledger.commands`.
+
+Receipts
+========
+A ``receipt`` comes with every ``accepted`` and ``duplicate`` result and with every pulled record. It is the server's
+word that it took this very record, under a key that is not in the database (:mod:`clinic.sync.receipt`). The device
+keeps it beside the record, in clear: it says nothing about anybody, and without the record it is good for nothing.
+
+After a restore the server may lack records that other people or devices made. So when the new feed of a ``restored``
+reset is complete, the device puts all that it holds and the feed lacks into its outbox, oldest first, and pushes each
+with its receipt: ``"receipt"`` beside the other fields of the record. A record with a genuine receipt is admitted as
+what the server once accepted itself, whoever sends it and in whatever role: author and device stay as they are, the
+digest and that everything it refers to is there are checked, and the rules of its kind are not asked again. (A plan
+that was signed and later replaced comes back in any order.) A receipt that this server never gave is
+``receipt_invalid`` and not retryable; for the sender's own record it counts as none, and the usual rules decide.
+
+What was offered so may lie outside the device's scope by now: answered ``duplicate`` it stays away from this device's
+feed. Once nothing offered waits any more, the device therefore fetches afresh a last time, as at a reset without
+``restored``, and keeps what that feed has and what is unsent. A revoked device is handed no feed and cannot know what
+is lacking: it sends what waits in its outbox, and nothing else.
 
 Scope
 =====
@@ -60,8 +83,8 @@ a plan signed in the last days: :mod:`clinic.sync.scope`.
 
 ``removed`` in a pull's answer lists ids that have left the device's scope since its cursor: theatre's days have gone
 by. The device removes them in the transaction that stores the records and the cursor; an id that it never had, or that
-it has not sent yet, it passes over. A lost answer is repaired by asking again with the same cursor. A record that comes
-into scope once more is among the records once more. For those who pull the whole feed ``removed`` is empty.
+it has not sent yet, it passes over. A lost answer is repaired by asking again with the same cursor. A record that
+comes into scope once more is among the records once more. For those who pull the whole feed ``removed`` is empty.
 
 Devices
 =======

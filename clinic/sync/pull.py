@@ -18,22 +18,28 @@ from clinic.sync import cursor as cursors
 from clinic.sync import scope
 from clinic.sync.cursor import Cursor
 from clinic.sync.envelope import of_record
+from clinic.sync.receipt import receipt_of
 
 WHOLE_FEED = "all"
 
 
 @dataclass(frozen=True, kw_only=True)
 class Page:
-    """One answer; with ``reset`` it has no records and an empty cursor."""
+    """One answer; with ``reset`` it has no records and an empty cursor.
+
+    ``restored`` says that the ledger may lack what the device has: the cursor is not one of this ledger's history.
+    """
 
     records: tuple[Record, ...]
     cursor: str
     more: bool
     reset: bool = False
+    restored: bool = False
     removed: tuple[UUID, ...] = ()
 
 
-RESET = Page(records=(), cursor="", more=True, reset=True)
+ANOTHER_SCOPE = Page(records=(), cursor="", more=True, reset=True)
+ANOTHER_HISTORY = replace(ANOTHER_SCOPE, restored=True)
 
 
 def pull(clinic: UUID, role: Role, *, after: str, limit: int, now: datetime) -> Page:
@@ -43,10 +49,10 @@ def pull(clinic: UUID, role: Role, *, after: str, limit: int, now: datetime) -> 
     scope_name = WHOLE_FEED if everything else scope.name()
     start = Cursor(feed=counter.feed, scope=scope_name, position=0)
     cursor = cursors.read(after) if after else start
-    if cursor is None or (cursor.feed, cursor.scope) != (start.feed, start.scope):
-        return RESET
-    if cursor.position > counter.position:  # a history that this ledger does not have
-        return RESET
+    if cursor is None or cursor.feed != start.feed or cursor.position > counter.position:
+        return ANOTHER_HISTORY
+    if cursor.scope != start.scope:
+        return ANOTHER_SCOPE
     if everything:
         return _of_everything(clinic, cursor, counter.position, limit)
     return _of_theatre(clinic, cursor, counter.position, limit, now)
@@ -109,5 +115,6 @@ def _written(record: Record) -> str:
         "digest": envelope.digest,
         "position": record.position,
         "received_at": record.received_at.isoformat(),
+        "receipt": receipt_of(envelope),
     }
     return f'{json.dumps(facts, ensure_ascii=False)[:-1]}, "body": {record.body}}}'

@@ -28,9 +28,10 @@ from clinic.ledger import commands
 from clinic.ledger.commands import Entry
 from clinic.ledger.models import Record
 from clinic.sync import judge
-from clinic.sync.envelope import Envelope, of_record, split, told_id
+from clinic.sync.envelope import Envelope, Pushed, of_record, split, told_id
 from clinic.sync.kinds.kind import Incoming
 from clinic.sync.known import load
+from clinic.sync.receipt import receipt_of
 from clinic.sync.result import Rejected, Result, Status, rejected, stored
 from clinic.sync.sender import Sender
 
@@ -43,20 +44,21 @@ Waiting = dict[int, tuple[Envelope, Incoming[Any]]]
 def push(clinic: UUID, sender: Sender, records: Sequence[object], *, now: datetime) -> list[Result]:
     """One result per record, in order; what is called accepted is committed."""
     results: dict[int, Result] = {}
-    read: dict[int, tuple[Envelope, object]] = {}
+    read: dict[int, Pushed] = {}
     for place, raw in enumerate(records):
         try:
             read[place] = split(raw)
         except Rejected as why:
             results[place] = rejected(told_id(raw), why)
-    there = _stored(envelope for envelope, _ in read.values())
+    there = _stored(pushed.envelope for pushed in read.values())
     waiting: Waiting = {}
-    for place, (envelope, body) in read.items():
+    for place, pushed in read.items():
+        envelope = pushed.envelope
         if envelope.id in there:
             results[place] = _compare(envelope, there[envelope.id])
             continue
         try:
-            waiting[place] = envelope, judge.examine(clinic, sender, envelope, body)
+            waiting[place] = envelope, judge.examine(clinic, sender, pushed)
         except Rejected as why:
             results[place] = rejected(envelope.id, why)
         except Exception:  # noqa: BLE001 - one record that the server stumbles over must not take the others with it
@@ -90,7 +92,12 @@ def _settle_alone(clinic: UUID, place: int, one: tuple[Envelope, Incoming[Any]],
 def _settle_together(clinic: UUID, waiting: Waiting, now: datetime) -> dict[int, Result]:
     feed = commands.lock_feed(clinic)
     there = _stored(envelope for envelope, _ in waiting.values())
-    known = load(clinic, set().union(*(judge.references(incoming) for _, incoming in waiting.values())))
+    incomings = [incoming for _, incoming in waiting.values()]
+    known = load(
+        clinic,
+        set().union(*map(judge.references, incomings)),
+        authors=frozenset(incoming.entry.author for incoming in incomings if incoming.vouched),
+    )
     results: dict[int, Result] = {}
     admitted: dict[str, int] = {}
     repeated: list[int] = []
@@ -111,12 +118,12 @@ def _settle_together(clinic: UUID, waiting: Waiting, now: datetime) -> dict[int,
                 admitted[envelope.id] = place
     entries: list[Entry] = [waiting[place][1].entry for place in admitted.values()]
     appended = dict(zip(admitted.values(), commands.append(feed, entries, received_at=now), strict=True))
-    results |= {place: stored(Status.ACCEPTED, record) for place, record in appended.items()}
+    results |= {place: _stored_as(Status.ACCEPTED, waiting[place][0], record) for place, record in appended.items()}
     for place in repeated:
         envelope = waiting[place][0]
         first = admitted[envelope.id]
         same = envelope.sameness == waiting[first][0].sameness
-        results[place] = stored(Status.DUPLICATE, appended[first]) if same else _reused(envelope)
+        results[place] = _stored_as(Status.DUPLICATE, envelope, appended[first]) if same else _reused(envelope)
     return results
 
 
@@ -128,7 +135,11 @@ def _stored(envelopes: Iterable[Envelope]) -> dict[str, Record]:
 
 def _compare(envelope: Envelope, record: Record) -> Result:
     same = envelope.sameness == of_record(record).sameness
-    return stored(Status.DUPLICATE, record) if same else _reused(envelope)
+    return _stored_as(Status.DUPLICATE, envelope, record) if same else _reused(envelope)
+
+
+def _stored_as(status: Status, envelope: Envelope, record: Record) -> Result:
+    return stored(status, record, receipt_of(envelope))
 
 
 def _reused(envelope: Envelope) -> Result:

@@ -35,16 +35,17 @@ class Result:
     status: Status
     position: int | None = None
     received_at: str | None = None
+    receipt: str | None = None
     code: str | None = None
     text: str | None = None
     field: str | None = None
     retryable: bool | None = None
 
 
-def stored(status: Status, record: Record) -> Result:
+def stored(status: Status, record: Record, receipt: str) -> Result:
     """The record is in the ledger."""
     received_at = record.received_at.isoformat()
-    return Result(id=str(record.pk), status=status, position=record.position, received_at=received_at)
+    return Result(id=str(record.pk), status=status, position=record.position, received_at=received_at, receipt=receipt)
 
 
 def rejected(record_id: str | None, why: Rejected) -> Result:

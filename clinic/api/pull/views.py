@@ -27,7 +27,7 @@ from clinic.sync.scope import READ_EVERYTHING
 ANSWER: dict[str, Any] = {
     "type": "object",
     "additionalProperties": False,
-    "required": ["server_time", "records", "removed", "cursor", "more", "reset"],
+    "required": ["server_time", "records", "removed", "cursor", "more", "reset", "restored"],
     "properties": {
         "server_time": {"type": "string", "format": "date-time"},
         "records": {"type": "array", "items": {"$ref": "#/components/schemas/StoredRecord"}},
@@ -39,6 +39,10 @@ ANSWER: dict[str, Any] = {
         "cursor": {"type": "string", "description": "To ask with next; empty with reset."},
         "more": {"type": "boolean"},
         "reset": {"type": "boolean", "description": "The cursor means nothing here: begin again, keep the outbox."},
+        "restored": {
+            "type": "boolean",
+            "description": "With reset: the ledger may lack what the device holds; offer it with its receipts.",
+        },
     },
 }
 
@@ -72,6 +76,7 @@ class PullView(APIView):
         page = pull(clinic, role, after=request.query_params.get("after", ""), limit=limit, now=now)
         _note(request, role, page)
         facts = {"server_time": now.isoformat(), "cursor": page.cursor, "more": page.more, "reset": page.reset}
+        facts["restored"] = page.restored
         facts["removed"] = list(map(str, page.removed))
         text = f'{json.dumps(facts)[:-1]}, "records": {written(page.records)}}}'
         return HttpResponse(text, content_type="application/json")

@@ -28,12 +28,13 @@ REQUEST: dict[str, Any] = {
 RESULT: dict[str, Any] = {
     "type": "object",
     "additionalProperties": False,
-    "required": ["id", "status", "position", "received_at", "code", "text", "field", "retryable"],
+    "required": ["id", "status", "position", "received_at", "receipt", "code", "text", "field", "retryable"],
     "properties": {
         "id": {"type": ["string", "null"], "description": "The record's id as far as it could be read."},
         "status": {"type": "string", "enum": [status.value for status in Status]},
         "position": {"type": ["integer", "null"], "minimum": 1},
         "received_at": {"type": ["string", "null"], "format": "date-time"},
+        "receipt": {"type": ["string", "null"], "description": "The server's word that it took the record: keep it."},
         "code": {"type": ["string", "null"]},
         "text": {"type": ["string", "null"]},
         "field": {"type": ["string", "null"]},

@@ -40,6 +40,9 @@ ENVELOPE: Schema = {
     "body": {"oneOf": [reference(cls) for cls in KINDS.values()]},
     "digest": {"type": "string", "pattern": "^[0-9a-f]{64}$"},
 }
+RECEIPT: Schema = {
+    "receipt": {"type": "string", "description": "The server's word that it took the record, by whomever it is sent."}
+}
 PLACE: Schema = {
     "position": {"type": "integer", "minimum": 1},
     "received_at": {"type": "string", "format": "date-time"},
@@ -51,8 +54,8 @@ def add_components(result: dict[str, Any], **_: Any) -> dict[str, Any]:  # noqa:
     schemas = result["components"].setdefault("schemas", {})
     schemas |= components(Case, Proposal, *KINDS.values())
     schemas["Errors"] = ERRORS
-    schemas["Record"] = _record(ENVELOPE)
-    schemas["StoredRecord"] = _record(ENVELOPE | PLACE)
+    schemas["Record"] = _record(ENVELOPE, may=RECEIPT)
+    schemas["StoredRecord"] = _record(ENVELOPE | PLACE | RECEIPT)
     failure = {
         "description": "The request was refused.",
         "content": {"application/json": {"schema": {"$ref": "#/components/schemas/Errors"}}},
@@ -63,5 +66,5 @@ def add_components(result: dict[str, Any], **_: Any) -> dict[str, Any]:  # noqa:
     return result
 
 
-def _record(properties: Schema) -> Schema:
-    return {"type": "object", "additionalProperties": False, "required": [*properties], "properties": properties}
+def _record(must: Schema, *, may: Schema | None = None) -> Schema:
+    return {"type": "object", "additionalProperties": False, "required": [*must], "properties": must | (may or {})}

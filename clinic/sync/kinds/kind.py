@@ -41,6 +41,8 @@ class Incoming(Generic[Body]):
     entry: Entry
     body: Body
     sender: Sender
+    vouched: bool = False
+    """The server took it once before: it came with a receipt (:mod:`clinic.sync.receipt`)."""
 
 
 def _nothing(_body: object) -> None:

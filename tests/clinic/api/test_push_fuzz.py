@@ -18,7 +18,7 @@ JSON = st.recursive(
     max_leaves=8,
 )
 FEW = settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
-KEYS = {"id", "status", "position", "received_at", "code", "text", "field", "retryable"}
+KEYS = {"id", "status", "position", "received_at", "receipt", "code", "text", "field", "retryable"}
 
 
 def places(value, path=()):

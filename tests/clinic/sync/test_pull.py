@@ -42,7 +42,7 @@ def test_a_pulled_record_is_the_pushed_one_with_its_place(cast):
     records, _ = cast.orthoptist.everything()
 
     for pulled, pushed, result in zip(records, (first, again), results, strict=True):
-        assert pulled == pushed | {"position": result["position"], "received_at": result["received_at"]}
+        assert pulled == pushed | {name: result[name] for name in ("position", "received_at", "receipt")}
 
 
 @pytest.mark.parametrize("limit", [1, 2, 3, 7, 8])

@@ -31,7 +31,7 @@ def test_a_join_is_taken_and_taken_back(cast, two):
 
     records, _ = cast.surgeon.everything()
     assert [record["kind"] for record in records] == ["patient", "patient", "join", "retraction"]
-    assert records[:2] == [record | {key: records[place][key] for key in ("position", "received_at")}
+    assert records[:2] == [record | {key: records[place][key] for key in ("position", "received_at", "receipt")}
                            for place, record in enumerate(two)]  # fmt: skip
 
 
