@@ -67,7 +67,8 @@ export function exchange(db, keys, device) {
       await db.run(['outbox'], 'readwrite', async tx => {
         const outbox = tx.objectStore('outbox');
         const entry = await outbox.get(id);
-        if (entry) await outbox.put({ id, sequence: entry.sequence, since: entry.since, state: 'waiting' });
+        const { iv: _iv, sealed: _sealed, ...facts } = entry ?? {};
+        if (entry) await outbox.put({ ...facts, state: 'waiting' });
       }, { strict: true });
     },
 
@@ -85,8 +86,9 @@ export function exchange(db, keys, device) {
         const store = tx.objectStore('records');
         const outbox = tx.objectStore('outbox');
         const waiting = new Set(await outbox.getAllKeys());
+        for (const id of await carriedIds(outbox)) same.add(id);
         // The clinic's copy of an unsent record is the answer to a push whose reply was lost. One that differs is no such
-        // answer: ours stays, and its push will say so.
+        // answer: ours stays, and its push will say so. Of what is only carried here, the clinic's copy is always the answer.
         const taken = rows.filter(row => !waiting.has(row.id) || same.has(row.id));
         await Promise.all(taken.map(row => store.put(row)));
         await Promise.all(taken.filter(row => waiting.has(row.id)).map(row => outbox.delete(row.id)));
@@ -127,6 +129,7 @@ export function exchange(db, keys, device) {
         const outbox = tx.objectStore('outbox');
         const meta = tx.objectStore('meta');
         const waiting = new Set(await outbox.getAllKeys());
+        for (const id of await carriedIds(outbox)) same.add(id);
         for (const id of await records.getAllKeys()) {
           if (waiting.has(id) || fetched.has(id)) continue;
           const record = find(String(id));
@@ -140,11 +143,21 @@ export function exchange(db, keys, device) {
         }
         await meta.put((await meta.get('staging')).cursor, 'cursor');
         await meta.put(true, 'complete');
+        await meta.put(true, 'recoveryAgain');
         await meta.delete('staging');
         await tx.objectStore('staging').clear();
       }, { strict: true });
     },
   };
+}
+
+/**
+ * @param {any} outbox  the store
+ * @returns {Promise<string[]>}  ids of the records that other devices made and this one carries
+ */
+async function carriedIds(outbox) {
+  const rows = await outbox.getAll();
+  return rows.filter((/** @type {any} */ row) => row.carried).map((/** @type {any} */ row) => row.id);
 }
 
 /**

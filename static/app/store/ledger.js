@@ -6,14 +6,17 @@
  */
 import { Fault } from '../fault.js';
 import { observable } from '../observable.js';
+import { carrying } from './carrying.js';
 import { database } from './db.js';
 import { draftBook } from './drafts.js';
 import { envelope } from './envelope.js';
 import { exchange, newEntry } from './exchange.js';
 import { keeper } from './keeper.js';
 import { inPlaceOf } from './outbox.js';
+import { recovery } from './recovery.js';
 import { fromRows, toRow } from './rows.js';
 import { LEDGER_STEPS } from './schema.js';
+import { checkSecret } from './secret.js';
 import { unseal } from './vault.js';
 
 /** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
@@ -53,8 +56,10 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
   const drafts = draftBook(db, 'drafts', { onProblem });
   const kept = draftBook(db, 'kept', { onProblem });
   const rows = exchange(db, opened, device);
+  const others = carrying(db, opened);
   const find = (/** @type {string} */ id) => byId.get(id);
-  const isRefused = (/** @type {string} */ id) => outbox.get().some(entry => entry.id === id && entry.state === 'attention');
+  const isRefused = (/** @type {string} */ id) =>
+    outbox.get().some(entry => entry.id === id && entry.state === 'attention' && !entry.carried);
 
   function opened() {
     if (!keys) throw new Fault('locked', 'Unlock first.');
@@ -97,9 +102,9 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
    * @param {any} row
    * @returns {Promise<Entry>}
    */
-  async function toEntry({ id, sequence, state, since, iv, sealed }) {
+  async function toEntry({ id, sequence, state, since, carried = null, iv, sealed }) {
     const reason = keys && sealed ? await unseal(keys, `reason:${id}`, { iv, sealed }) : {};
-    return { id, sequence, state, since, code: reason.code ?? '', text: reason.text ?? '', field: reason.field ?? '' };
+    return { id, sequence, state, since, carried, code: reason.code ?? '', text: reason.text ?? '', field: reason.field ?? '' };
   }
 
   /** @param {string[] | 'all'} ids */
@@ -180,6 +185,23 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
       return stored;
     },
 
+    hasCarryingKey: others.hasCarryingKey,
+    keepCarryingKey: others.keepCarryingKey,
+    tags: others.tags,
+
+    /**
+     * @param {import('./carrying.js').Item[]} items
+     * @returns {Promise<string[]>}  ids of the records that were new here
+     */
+    async takeOver(items) {
+      const taken = await others.takeOver(items, find);
+      const isTaken = new Set(taken);
+      show(items.filter(({ record }) => isTaken.has(record.id)).map(({ record }) => Object.freeze(record)));
+      await readOutbox();
+      tellOthers(taken);
+      return taken;
+    },
+
     place: rows.place,
     heard: rows.heard,
     startStaging: rows.startStaging,
@@ -252,14 +274,36 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
 
   function keeperOf() {
     const door = keeper(db, { rounds, now });
+    const back = recovery(db, opened, { rounds });
+    /**
+     * @param {string} secret
+     * @param {Keys} open
+     */
+    const enterWith = async (secret, open) => {
+      await enter(open);
+      // Nobody is kept out for want of a way back.
+      await back.prepare(secret, open).catch(error => onProblem?.(error));
+    };
     return {
       hasSecret: door.hasSecret,
       waitUntil: door.waitUntil,
       changeSecret: door.changeSecret,
       /** @param {string} secret */
-      setSecret: async secret => enter(await door.setSecret(secret)),
+      setSecret: async secret => enterWith(secret, await door.setSecret(secret)),
       /** @param {string} secret */
-      unlock: async secret => enter(await door.unlock(secret)),
+      unlock: async secret => enterWith(secret, await door.unlock(secret)),
+      recoveryDue: back.due,
+      recoveryDelivered: back.delivered,
+      canRecover: back.canRecover,
+      /**
+       * @param {import('./recovery.js').Half} half
+       * @param {string} next
+       */
+      async renew(half, next) {
+        checkSecret(next);
+        await back.renew(half, next);
+        await enterWith(next, await door.unlock(next));
+      },
     };
   }
 }

@@ -8,7 +8,8 @@
  *     (no entry)  sent and accepted
  *
  * Order is kept per patient. A record behind one that needs attention waits only if it mentions that one (as its patient,
- * in `supersedes` or in its body); other patients are never held up.
+ * in `supersedes` or in its body); other patients are never held up. What another device made and handed over is carried
+ * (`carrying.js`): it is sent the same way, but for what is stuck.
  */
 
 /** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
@@ -22,6 +23,7 @@
  * @property {string} code  why it needs attention; empty while it waits
  * @property {string} text
  * @property {string} field
+ * @property {import('./carrying.js').Carried | null} [carried]  where another device made it
  */
 /**
  * @typedef {object} Answer  the clinic's word on one record
@@ -46,13 +48,13 @@ const MOST_LETTERS = 1_000_000;
  * @returns {LedgerRecord[]}  the next to send, in order
  */
 export function nextBatch(entries, find, { held = new Set(), most = MOST_RECORDS } = {}) {
-  const refused = entries.filter(entry => entry.state === 'attention').map(entry => entry.id);
+  const refused = entries.filter(entry => entry.state === 'attention' || entry.carried?.stuck).map(entry => entry.id);
   const blocked = new Set(refused);
   /** @type {LedgerRecord[]} */
   const batch = [];
   let letters = 0;
   for (const entry of [...entries].sort((a, b) => a.sequence - b.sequence)) {
-    const record = entry.state === 'waiting' ? find(entry.id) : undefined;
+    const record = entry.state === 'waiting' && !entry.carried?.stuck ? find(entry.id) : undefined;
     if (!record || held.has(record.patient)) continue;
     if (mentionsAny(record, blocked)) {
       blocked.add(record.id);

@@ -6,14 +6,16 @@
  * secret (PBKDF2-SHA-256, 600,000 rounds, own salt).
  *
  * Who copies the phone's storage can try secrets without our delays: a six-digit PIN falls to patient guessing, a long
- * passphrase does not. A forgotten secret cannot be recovered here; the seam for recovery by an online log-in is `rewrap`: it
- * makes a second lock around the same bytes under another secret, for instance one that only the server hands out. The API has
- * no such call yet, and nothing is kept that could replace it.
+ * passphrase does not.
+ *
+ * A forgotten secret is replaced by two halves that are of no use alone: a `Spare`, which stays here, is the same bytes wrapped
+ * by 256 random bits, which the clinic keeps and hands out after a fresh sign-in on this phone (`recovery.js`).
  */
 import { Fault } from '../fault.js';
-import { hex } from './hex.js';
+import { hex, unhex } from './hex.js';
 
 /** @typedef {{version: 1, salt: Uint8Array, rounds: number, iv: Uint8Array, wrapped: ArrayBuffer}} Lock */
+/** @typedef {{id: string, iv: Uint8Array, wrapped: ArrayBuffer}} Spare */
 /** @typedef {{records: CryptoKey, names: CryptoKey}} Keys */
 /** @typedef {{iv: Uint8Array, sealed: ArrayBuffer}} Sealed */
 
@@ -55,6 +57,38 @@ export async function openVault(lock, secret) {
  */
 export async function rewrap(lock, secret, next) {
   return wrap(await unwrap(lock, secret), next, lock.rounds);
+}
+
+/**
+ * Another way to the same keys, for when the secret is forgotten.
+ *
+ * @param {Lock} lock
+ * @param {string} secret  that opens it
+ * @returns {Promise<{spare: Spare, key: string}>}  `key`, in hexadecimal, opens the spare: it does not stay beside it
+ * @throws {Fault} wrong_secret
+ */
+export async function makeSpare(lock, secret) {
+  const root = await unwrap(lock, secret);
+  const id = hex(crypto.getRandomValues(new Uint8Array(16)));
+  const iv = crypto.getRandomValues(new Uint8Array(12));
+  const key = crypto.getRandomValues(new Uint8Array(32));
+  const wrapped = await crypto.subtle.encrypt(cipher(iv, `spare:${id}`), await spareKey(key), /** @type {BufferSource} */ (root));
+  root.fill(0);
+  return { spare: { id, iv, wrapped }, key: hex(key) };
+}
+
+/**
+ * @param {Spare} spare
+ * @param {string} key  in hexadecimal
+ * @param {string} next  the new secret
+ * @param {{rounds?: number}} [options]
+ * @returns {Promise<Lock>}  around the same keys
+ * @throws {Fault} recovery_differs
+ */
+export async function openSpare({ id, iv, wrapped }, key, next, { rounds = ROUNDS } = {}) {
+  const opened = await crypto.subtle.decrypt(cipher(iv, `spare:${id}`), await spareKey(unhex(key)), wrapped).catch(() => null);
+  if (!opened) throw new Fault('recovery_differs', 'What the clinic keeps for this phone does not open it.');
+  return wrap(new Uint8Array(opened), next, rounds);
 }
 
 /**
@@ -132,6 +166,11 @@ async function keyFromSecret(secret, salt, rounds) {
   const typed = await crypto.subtle.importKey('raw', encoder.encode(secret.normalize('NFKC')), 'PBKDF2', false, ['deriveKey']);
   const how = { name: 'PBKDF2', hash: 'SHA-256', salt: /** @type {BufferSource} */ (salt), iterations: rounds };
   return crypto.subtle.deriveKey(how, typed, { name: 'AES-GCM', length: 256 }, false, ['encrypt', 'decrypt']);
+}
+
+/** @param {Uint8Array} key */
+function spareKey(key) {
+  return crypto.subtle.importKey('raw', /** @type {BufferSource} */ (key), 'AES-GCM', false, ['encrypt', 'decrypt']);
 }
 
 /**
