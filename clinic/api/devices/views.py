@@ -50,7 +50,7 @@ class DevicesView(APIView):
 class DeviceView(APIView):
     """One of them."""
 
-    @extend_schema(operation_id="revoke_device", request=None, responses=OwnDevicesSerializer)
+    @extend_schema(operation_id="revoke_device", request=None, responses={200: OwnDevicesSerializer})
     def delete(self, request: Request, device: UUID) -> Response:
         """Revoke it; the one that asks may revoke itself."""
         asking = trusted_device(request)

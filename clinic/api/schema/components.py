@@ -63,6 +63,8 @@ def add_components(result: dict[str, Any], **_: Any) -> dict[str, Any]:  # noqa:
     for path in result["paths"].values():
         for operation in path.values():
             operation["responses"]["default"] = failure
+            if "requestBody" in operation:
+                operation["requestBody"]["required"] = True
     return result
 
 

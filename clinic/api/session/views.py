@@ -68,7 +68,7 @@ class SessionView(APIView):
         request.user = user
         return Response(_session(request))
 
-    @extend_schema(operation_id="sign_out", request=None, responses=SessionSerializer)
+    @extend_schema(operation_id="sign_out", request=None, responses={200: SessionSerializer})
     def delete(self, request: Request) -> Response:
         """Sign out; what the device holds stays on it."""
         logout(request._request)  # noqa: SLF001
