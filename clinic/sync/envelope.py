@@ -8,6 +8,7 @@ from uuid import UUID
 
 from clinic.ledger.models import Record
 from clinic.sync.result import Rejected
+from planner.canonical import canonical
 from planner.codec import read
 from planner.errors import Refused
 from planner.limits import IsoMoment, Length, Pattern
@@ -19,7 +20,7 @@ RecordId = Annotated[
         r"[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}", "a UUID of version 7 in lower case"
     ),
 ]
-BESIDE_THE_ENVELOPE = frozenset({"body", "receipt"})
+BESIDE_THE_ENVELOPE = frozenset({"body", "receipt", "seal"})
 Digest = Annotated[str, Pattern(r"[0-9a-f]{64}", "a SHA-256 digest in lower-case hexadecimal")]
 
 
@@ -60,11 +61,16 @@ def of_record(record: Record) -> Envelope:
 
 @dataclass(frozen=True, kw_only=True)
 class Pushed:
-    """A record as it came: its body not looked at yet, and the receipt that the device brings for it, if any."""
+    """A record as it came: its body not looked at yet, and what the device brings to vouch for it, if anything."""
 
     envelope: Envelope
     body: object
     receipt: str | None = None
+    seal: str | None = None
+
+    def sealed_text(self) -> str:
+        """What a device seals of a record of its own (:mod:`clinic.sync.carried`)."""
+        return canonical(asdict(self.envelope) | {"supersedes": sorted(self.envelope.supersedes)})
 
 
 def split(raw: object) -> Pushed:
@@ -73,15 +79,21 @@ def split(raw: object) -> Pushed:
         raise Rejected("record_malformed", "This is not a record.")
     if "body" not in raw:
         raise Rejected("missing", "This field is missing.", field="body")
-    receipt = raw.get("receipt")
-    if receipt is not None and not isinstance(receipt, str):
-        raise Rejected("bad_type", "A receipt is text, as the server gave it.", field="receipt")
+    receipt = _text(raw, "receipt", "A receipt is text, as the server gave it.")
+    seal = _text(raw, "seal", "A seal is text, as the device that made the record gave it.")
     try:
         envelope = read(Envelope, {name: value for name, value in raw.items() if name not in BESIDE_THE_ENVELOPE})
     except Refused as refused:
         fault = refused.faults[0]
         raise Rejected(fault.code, fault.text, field=fault.field) from refused
-    return Pushed(envelope=envelope, body=raw["body"], receipt=receipt)
+    return Pushed(envelope=envelope, body=raw["body"], receipt=receipt, seal=seal)
+
+
+def _text(raw: dict[str, object], name: str, otherwise: str) -> str | None:
+    told = raw.get(name)
+    if told is not None and not isinstance(told, str):
+        raise Rejected("bad_type", otherwise, field=name)
+    return told
 
 
 def told_id(raw: object) -> str | None:

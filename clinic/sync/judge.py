@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import hashlib
+from datetime import datetime
 from typing import Any
 from uuid import UUID
 
 from clinic.ledger.commands import Entry
 from clinic.ledger.heads import RETRACTION
+from clinic.sync import carried
 from clinic.sync.envelope import Envelope, Pushed
 from clinic.sync.kinds import KINDS
 from clinic.sync.kinds.kind import Incoming, Kind, Owner
@@ -20,8 +22,10 @@ from planner.codec import read_body
 from planner.errors import Refused
 
 
-def examine(clinic: UUID, sender: Sender, pushed: Pushed) -> Incoming[Any]:
-    """The record, found good by itself; Rejected otherwise. Nothing is asked of the database.
+def examine(clinic: UUID, sender: Sender, pushed: Pushed, *, now: datetime) -> Incoming[Any]:
+    """The record, found good by itself; Rejected otherwise. Nothing is asked of the ledger.
+
+    What the sender carries for another is judged as that one's (:mod:`clinic.sync.carried`).
 
     What comes with a genuine receipt was judged when the server took it first. It may come by anybody's hand, and the
     rules of its kind are not asked again: what was allowed in its time (a plan signed before it was replaced) must not
@@ -33,6 +37,8 @@ def examine(clinic: UUID, sender: Sender, pushed: Pushed) -> Incoming[Any]:
         raise Rejected("clinic_differs", "The record belongs to another clinic.", field="clinic")
     vouched = pushed.receipt is not None and is_genuine(pushed.receipt, envelope)
     if not vouched:
+        if pushed.seal is not None and envelope.author != sender.username:
+            sender = carried.maker(clinic, pushed, now=now)
         _require_ones_own(pushed, kind, sender)
     supersedes = tuple(map(UUID, envelope.supersedes))
     if len(set(supersedes)) != len(supersedes):

@@ -36,7 +36,7 @@ mean send again later.
 Codes of a rejection
     the envelope:  ``record_malformed`` and the codec's own codes, ``kind_unknown``, ``id_reused`` (the id belongs to
                    another record), ``clinic_differs``, ``author_differs``, ``device_unknown``, ``role_may_not``,
-                   ``receipt_invalid``, ``author_unknown``
+                   ``receipt_invalid``, ``author_unknown``, ``seal_invalid``, ``device_closed``
     the body:      the codec's own codes, ``digest_mismatch``
     references:    ``reference_unknown``, ``reference_kind``, ``patient_differs``, ``supersedes_itself``,
                    ``supersedes_repeated``
@@ -75,6 +75,18 @@ What was offered so may lie outside the device's scope by now: answered ``duplic
 feed. Once nothing offered waits any more, the device therefore fetches afresh a last time, as at a reset without
 ``restored``, and keeps what that feed has and what is unsent. A revoked device is handed no feed and cannot know what
 is lacking: it sends what waits in its outbox, and nothing else.
+
+Carried records
+===============
+Devices can hand over records to each other in a file, without a server (``static/app/handover/file.js``). What the
+clinic has never seen then reaches it by whichever device comes home first: the bearer pushes it unchanged, with
+``"seal"`` beside its other fields. The seal is the HMAC-SHA256, in lower-case hexadecimal, of the envelope's canonical
+JSON (all fields but the body; ``supersedes`` sorted), under the carrying key of the device that made the record.
+``GET /api/v1/carrying`` hands that key to the device itself and to nobody else, so the seal proves author and device
+whoever the bearer is. The record is judged as if it came from its author: role, rules of its kind and the days of a
+revoked device are the author's (:mod:`clinic.sync.carried`). ``seal_invalid`` is not retryable. For a record of the
+sender's own account a seal is not looked at. When the maker's device later sends the same record, that is a
+``duplicate`` like any other.
 
 Scope
 =====

@@ -58,7 +58,7 @@ def push(clinic: UUID, sender: Sender, records: Sequence[object], *, now: dateti
             results[place] = _compare(envelope, there[envelope.id])
             continue
         try:
-            waiting[place] = envelope, judge.examine(clinic, sender, pushed)
+            waiting[place] = envelope, judge.examine(clinic, sender, pushed, now=now)
         except Rejected as why:
             results[place] = rejected(envelope.id, why)
         except Exception:  # noqa: BLE001 - one record that the server stumbles over must not take the others with it

@@ -43,6 +43,7 @@ ENVELOPE: Schema = {
 RECEIPT: Schema = {
     "receipt": {"type": "string", "description": "The server's word that it took the record, by whomever it is sent."}
 }
+SEAL: Schema = {"seal": {"type": "string", "description": "Of the device that made it, when another one brings it."}}
 PLACE: Schema = {
     "position": {"type": "integer", "minimum": 1},
     "received_at": {"type": "string", "format": "date-time"},
@@ -54,7 +55,7 @@ def add_components(result: dict[str, Any], **_: Any) -> dict[str, Any]:  # noqa:
     schemas = result["components"].setdefault("schemas", {})
     schemas |= components(Case, Proposal, *KINDS.values())
     schemas["Errors"] = ERRORS
-    schemas["Record"] = _record(ENVELOPE, may=RECEIPT)
+    schemas["Record"] = _record(ENVELOPE, may=RECEIPT | SEAL)
     schemas["StoredRecord"] = _record(ENVELOPE | PLACE | RECEIPT)
     failure = {
         "description": "The request was refused.",

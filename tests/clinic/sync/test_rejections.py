@@ -152,10 +152,10 @@ def test_a_record_that_the_server_stumbles_over_holds_nobody_up_and_is_tried_aga
     )
     honest = getattr(judge, step)
 
-    def stumbling(*arguments):
+    def stumbling(*arguments, **named):
         if "Stumbling Block" in repr(arguments):
             raise ZeroDivisionError("Stumbling Block")
-        return honest(*arguments)
+        return honest(*arguments, **named)
 
     monkeypatch.setattr(judge, step, stumbling)
     first, second = cast.surgeon.results(poison, good)
