@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner import tables
+from planner import setup, tables
 from planner.codec import read, read_body
 from planner.desk.fields import Fields
 from planner.records.dose_table import DoseTable
+from planner.records.practice import Practice
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -24,4 +25,6 @@ def ask(fields: Fields) -> object:
     body = read_body(fields["kind"], fields["body"])
     if isinstance(body, DoseTable):
         tables.check_own(body)
+    if isinstance(body, Practice):
+        setup.check_practice(body)
     return {}

@@ -1,0 +1,37 @@
+"""What one operation needs, from its doses and its set-up."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.kit import articles
+from planner.records.practice import Item
+from planner.setup.items.adjustment import ADJUSTABLE
+from planner.setup.items.anaesthesia import BLOCK, DROPS
+from planner.values.kit import CaseNeeds, Need
+from planner.values.option import Dose
+from planner.values.set_up import SetUpSheet
+
+NEEDLES_PER_SUTURE = 2
+
+
+def needs(doses: tuple[Dose, ...], sheet: SetUpSheet) -> CaseNeeds:
+    """Nothing but what stands on the sheet and in the plan."""
+    return CaseNeeds(needs=tuple(_needs(doses, sheet)))
+
+
+def _needs(doses: tuple[Dose, ...], sheet: SetUpSheet) -> Iterator[Need]:
+    choice = {each.item: each.choice for each in sheet.items}
+    if doses:
+        yield Need(article=articles.suture(choice[Item.SUTURE]), pieces=len(doses))
+        yield Need(article=articles.CLOSING_SUTURE, pieces=len({dose.eye for dose in doses}))
+        yield Need(article=articles.needle(choice[Item.NEEDLE]), pieces=NEEDLES_PER_SUTURE * len(doses))
+    yield Need(article=articles.INSTRUMENT_SET, pieces=1)
+    if choice[Item.ADJUSTMENT] == ADJUSTABLE:
+        yield Need(article=articles.ADJUSTING_SET, pieces=1)
+        yield Need(article=articles.PRISMS, pieces=1)
+    yield Need(article=articles.magnification(choice[Item.MAGNIFICATION]), pieces=1)
+    if choice[Item.ANAESTHESIA] == BLOCK:
+        yield Need(article=articles.BLOCK_SET, pieces=1)
+    elif choice[Item.ANAESTHESIA] == DROPS:
+        yield Need(article=articles.DROPS, pieces=1)

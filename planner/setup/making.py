@@ -1,0 +1,85 @@
+"""The sheet of one plan."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.card.binding import mismatches, other_patient
+from planner.card.words import eye_words
+from planner.checkword import check_word
+from planner.disclaimer import DISCLAIMER
+from planner.errors import Refused
+from planner.provenance import Mark, Provenance
+from planner.records.patient import Patient
+from planner.records.plan import Plan, Signature
+from planner.records.practice import Item, Practice
+from planner.records.set_up import Override, Wishes
+from planner.setup.advice import warn
+from planner.setup.facts import facts as facts_of
+from planner.setup.figures import figures, source
+from planner.setup.items.adjustment import adjust_from
+from planner.setup.judging import decide
+from planner.setup.operation import operation_words
+from planner.setup.register import RULES
+from planner.values.set_up import SetUpItem, SetUpSheet
+from planner.values.statement import Level, Notice
+from planner.version import ENGINE_VERSION
+
+HOUSE = Provenance(mark=Mark.HOUSE_RULE, source="theatre operates by signed plans alone")
+
+
+def set_up(  # noqa: PLR0913 -- each is a fact of its own
+    patient: Patient,
+    plan: Plan,
+    *,
+    patient_digest: str,
+    plan_digest: str,
+    signature: Signature | None,
+    on: str,
+    wishes: Wishes,
+    overrides: tuple[Override, ...] = (),
+    practice: Practice | None = None,
+) -> SetUpSheet:
+    """:class:`Refused` where plan, patient and signature do not belong together, or an override runs into a stop."""
+    _require_fit(plan, signature, patient_digest=patient_digest, plan_digest=plan_digest)
+    facts = facts_of(patient, plan, on=on, wishes=wishes, figures=figures(practice))
+    wanted = {each.item: each for each in overrides}
+    chosen: dict[Item, str] = {}
+    items: list[SetUpItem] = []
+    for rules in RULES:
+        made = decide(rules, facts, chosen, practice=practice, override=wanted.get(rules.item))
+        chosen[rules.item] = made.choice
+        items.append(made)
+    return SetUpSheet(
+        full_name=patient.full_name,
+        born_on=patient.born_on,
+        hospital_number=patient.hospital_number,
+        allergies=patient.allergies,
+        on=on,
+        age_years=facts.age_years,
+        eyes_words=eye_words(facts.eyes) if facts.eyes else "",
+        title=plan.option.title,
+        operation=operation_words(plan.option.doses),
+        items=tuple(items),
+        notices=tuple(_notices(signature)),
+        adjust_from=adjust_from(facts, chosen),
+        check_word=check_word(plan_digest),
+        signed=signature is not None,
+        practice_words=source(practice),
+        engine_version=ENGINE_VERSION,
+        disclaimer=DISCLAIMER,
+    )
+
+
+def _require_fit(plan: Plan, signature: Signature | None, *, patient_digest: str, plan_digest: str) -> None:
+    if signature is None:
+        found = tuple(other_patient(plan, patient_digest))
+    else:
+        found = mismatches(plan, signature, patient_digest=patient_digest, plan_digest=plan_digest)
+    if found:
+        raise Refused(*found)
+
+
+def _notices(signature: Signature | None) -> Iterator[Notice]:
+    if signature is None:
+        yield warn(Level.CAUTION, "plan_not_signed", "The plan is not signed yet: nobody operates by it.", HOUSE)
