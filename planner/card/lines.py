@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 from planner.anatomy import Eye
+from planner.card.drawing import work_of
+from planner.card.steps import details
 from planner.card.words import eye_words
+from planner.pictures import ruler
 from planner.values.card import CardLine
 from planner.values.option import Dose, Operation
 
@@ -16,11 +19,16 @@ OPERATIONS = tuple(Operation)
 
 def card_lines(doses: tuple[Dose, ...]) -> tuple[CardLine, ...]:
     """One line for each dose: right eye before left, what weakens before what tightens."""
-    in_order = sorted(doses, key=lambda dose: (EYES.index(dose.eye), OPERATIONS.index(dose.operation), dose.muscle))
-    return tuple(_line(dose) for dose in in_order)
+    return tuple(_line(dose) for dose in in_operating_order(doses))
+
+
+def in_operating_order(doses: tuple[Dose, ...]) -> tuple[Dose, ...]:
+    """The doses as they are operated one after the other."""
+    return tuple(sorted(doses, key=lambda dose: (EYES.index(dose.eye), OPERATIONS.index(dose.operation), dose.muscle)))
 
 
 def _line(dose: Dose) -> CardLine:
+    found = details(dose)
     return CardLine(
         eye=dose.eye,
         eye_words=eye_words({dose.eye}),
@@ -35,4 +43,10 @@ def _line(dose: Dose) -> CardLine:
         insertion_mm=dose.insertion_mm,
         attachment_words=dose.attachment_words,
         offset_words=f"moved {dose.offset.words}" if dose.offset else "",
+        caliper_mm=dose.caliper_mm,
+        sutures=found.sutures,
+        steps=found.steps,
+        checks=found.checks,
+        pitfalls=found.pitfalls,
+        ruler=ruler(work_of(dose)),
     )

@@ -5,14 +5,15 @@ from __future__ import annotations
 from typing import Final
 
 from planner.anatomy import INSERTION_PROVENANCE
+from planner.card.alerts import alerts
 from planner.card.binding import mismatches
+from planner.card.drawing import pictures
 from planner.card.expectation import deviation_words, expected_words
-from planner.card.lines import card_lines
+from planner.card.lines import card_lines, in_operating_order
+from planner.card.pieces import Pieces
 from planner.card.words import eye_words
 from planner.disclaimer import DISCLAIMER
 from planner.errors import Refused
-from planner.records.patient import Patient
-from planner.records.plan import Plan, Signature
 from planner.values.card import Card
 
 DISTANCES: Final = (
@@ -21,13 +22,10 @@ DISTANCES: Final = (
 )
 
 
-def card(patient: Patient, plan: Plan, signature: Signature, *, patient_digest: str, plan_digest: str) -> Card:
-    """The card of a signed plan; :class:`Refused` unless the three belong together and the plan may be operated.
-
-    The digests are those of the bodies of the patient and plan records as they were stored: a body may leave out
-    fields that have a default, so they cannot be made again from the values.
-    """
-    found = mismatches(plan, signature, patient_digest=patient_digest, plan_digest=plan_digest)
+def card(pieces: Pieces) -> Card:
+    """The card of a signed plan; :class:`Refused` unless the pieces belong together and the plan may be operated."""
+    patient, plan, signature = pieces.patient, pieces.plan, pieces.signature
+    found = mismatches(plan, signature, patient_digest=pieces.patient_digest, plan_digest=pieces.plan_digest)
     if found:
         raise Refused(*found)
     option = plan.option
@@ -52,4 +50,6 @@ def card(patient: Patient, plan: Plan, signature: Signature, *, patient_digest: 
         signed_at=signature.signed_at,
         check_word=signature.check_word,
         disclaimer=DISCLAIMER,
+        alerts=alerts(patient, plan, pieces.patient_now),
+        pictures=pictures(in_operating_order(option.doses)),
     )

@@ -18,9 +18,20 @@ class Sex(StrEnum):
     UNKNOWN = "unknown"
 
 
+class Known(StrEnum):
+    """An answer to a question that decides what theatre prepares; ``unknown``: nobody has asked yet."""
+
+    YES = "yes"
+    NO = "no"
+    UNKNOWN = "unknown"
+
+
 @dataclass(frozen=True, kw_only=True)
 class Patient:
-    """Body of a ``patient`` record, schema 1."""
+    """Body of a ``patient`` record, schema 1.
+
+    ``latex``: whether latex is not borne. ``anticoagulants`` names what thins the blood, or says that none is taken.
+    """
 
     schema: int = 1
     full_name: Annotated[str, Length(1, 120)]
@@ -29,3 +40,6 @@ class Patient:
     sex: Sex = Sex.UNKNOWN
     allergies: Annotated[str, Prose(0, 400)] = ""
     note: Annotated[str, Prose(0, 2000)] = ""
+    latex: Known = Known.UNKNOWN
+    anticoagulants: Annotated[str, Prose(0, 200)] = ""
+    malignant_hyperthermia_family: Known = Known.UNKNOWN

@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.anatomy import Eye, Muscle
+from planner.values.alert import Alert
 from planner.values.option import Operation
-from planner.values.statement import Notice
+from planner.values.picture import Picture
+from planner.values.statement import Notice, Statement
 from planner.values.table_stamp import TableStamp
 
 
@@ -16,6 +18,9 @@ class CardLine:
 
     Figures are null where the operation has none. ``attachment_words`` then say what is done, and ``offset_words`` say
     where the tendon is moved to beside the operation; each is empty where there is nothing to say.
+    ``caliper_mm`` is ``limbus_mm`` as a straight caliper spans it. ``sutures``, ``steps``, ``checks`` and ``pitfalls``
+    say what is sewn with, what is special, what to check before and after, and where it may go wrong. ``ruler`` draws
+    the distances from the limbus.
     """
 
     eye: Eye
@@ -31,12 +36,19 @@ class CardLine:
     insertion_mm: float | None
     attachment_words: str = ""
     offset_words: str = ""
+    caliper_mm: float | None = None
+    sutures: tuple[Statement, ...] = ()
+    steps: tuple[Statement, ...] = ()
+    checks: tuple[Statement, ...] = ()
+    pitfalls: tuple[Statement, ...] = ()
+    ruler: Picture | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
 class Card:
     """A signed plan as one page. ``eyes_words`` names the eye or eyes to be operated, for example ``BOTH EYES``.
 
+    ``alerts`` are what the team must know before it begins. ``pictures`` show both eyes in each view.
     ``distances_words`` says what ``limbus_mm`` and ``insertion_mm`` are measured between, and whose figures they are.
     """
 
@@ -60,3 +72,5 @@ class Card:
     signed_at: str
     check_word: str
     disclaimer: str
+    alerts: tuple[Alert, ...] = ()
+    pictures: tuple[Picture, ...] = ()

@@ -23,7 +23,7 @@ from clinic.ledger.heads import only_heads
 from clinic.ledger.models import Record
 from clinic.people.role import Role
 from clinic.sync import scope
-from planner.card import card
+from planner.card import Pieces, card
 from planner.card.pdf import pdf
 from planner.codec import read
 from planner.errors import Refused
@@ -80,11 +80,13 @@ def _drawn(signed: Record, planned: Record) -> bytes:
     patient = Record.objects.get(clinic=planned.clinic_id, pk=plan.patient_id)
     try:
         made = card(
-            _read(Patient, patient),
-            plan,
-            _read(Signature, signed),
-            patient_digest=patient.digest,
-            plan_digest=planned.digest,
+            Pieces(
+                patient=_read(Patient, patient),
+                plan=plan,
+                signature=_read(Signature, signed),
+                patient_digest=patient.digest,
+                plan_digest=planned.digest,
+            )
         )
         return pdf(made)
     except Refused as refused:

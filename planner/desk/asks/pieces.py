@@ -14,21 +14,28 @@ from planner.values.card import Card
 
 
 @dataclass(frozen=True, kw_only=True)
-class Pieces:
-    """The bodies of the three records that a card is made of."""
+class Bodies:
+    """The bodies of the three records that a card is made of, and the present version of the patient's."""
 
     patient: Patient
     plan: Plan
     signature: Signature
+    patient_now: Patient | None = None
+
+
+def pieces_of(fields: Fields) -> cards.Pieces:
+    """The pieces with the digests of the bodies as they came."""
+    bodies = read(Bodies, fields)
+    return cards.Pieces(
+        patient=bodies.patient,
+        plan=bodies.plan,
+        signature=bodies.signature,
+        patient_digest=digest(fields["patient"]),
+        plan_digest=digest(fields["plan"]),
+        patient_now=bodies.patient_now,
+    )
 
 
 def card_of(fields: Fields) -> Card:
     """The card; refused if the three do not belong together."""
-    pieces = read(Pieces, fields)
-    return cards.card(
-        pieces.patient,
-        pieces.plan,
-        pieces.signature,
-        patient_digest=digest(fields["patient"]),
-        plan_digest=digest(fields["plan"]),
-    )
+    return cards.card(pieces_of(fields))

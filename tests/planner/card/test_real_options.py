@@ -10,7 +10,7 @@ from fixtures.demo.patients import STORIES
 from planner import plans, tables
 from planner.anatomy import Eye, Muscle
 from planner.canonical import digest
-from planner.card import card
+from planner.card import Pieces, card
 from planner.card.pdf import pdf
 from planner.codec import write
 from planner.errors import Refused
@@ -67,11 +67,13 @@ def signed_card(case, option):
         )
     )
     return card(
-        PATIENT,
-        plan,
-        sign(plan, attestation(plan)),
-        patient_digest=digest(write(PATIENT)),
-        plan_digest=digest(write(plan)),
+        Pieces(
+            patient=PATIENT,
+            plan=plan,
+            signature=sign(plan, attestation(plan)),
+            patient_digest=digest(write(PATIENT)),
+            plan_digest=digest(write(plan)),
+        )
     )
 
 

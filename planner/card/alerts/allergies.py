@@ -1,0 +1,21 @@
+"""Allergies as they were entered; silence is never taken for none."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.card.alerts.about import About
+from planner.card.alerts.entered import ASKED, ENTERED
+from planner.values.alert import Alert, AlertKind
+
+
+def alerts(about: About) -> Iterator[Alert]:
+    """One, whatever was entered."""
+    said = about.patient.allergies
+    yield Alert(
+        code="allergies",
+        kind=AlertKind.ALERT if said else AlertKind.ASK,
+        topic="Allergies",
+        text=said or "Not recorded: ask.",
+        provenance=ENTERED if said else ASKED,
+    )

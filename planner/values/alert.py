@@ -1,0 +1,28 @@
+"""What the theatre team must know about a patient before it begins."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from planner.provenance import Provenance
+
+
+class AlertKind(StrEnum):
+    """``alert``: it is so. ``ask``: nobody knows, and somebody must ask. ``tell``: something to say aloud."""
+
+    ALERT = "alert"
+    ASK = "ask"
+    TELL = "tell"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Alert:
+    """``topic`` is a word or two, ``text`` a sentence. ``newer``: it became known after the plan was signed."""
+
+    code: str
+    kind: AlertKind
+    topic: str
+    text: str
+    provenance: Provenance
+    newer: bool = False
