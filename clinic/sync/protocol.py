@@ -73,8 +73,12 @@ that was signed and later replaced comes back in any order.) A receipt that this
 
 What was offered so may lie outside the device's scope by now: answered ``duplicate`` it stays away from this device's
 feed. Once nothing offered waits any more, the device therefore fetches afresh a last time, as at a reset without
-``restored``, and keeps what that feed has and what is unsent. A revoked device is handed no feed and cannot know what
-is lacking: it sends what waits in its outbox, and nothing else.
+``restored``, and keeps what that feed has and what is unsent.
+
+Two precautions make this hold at any moment of a restore: a device without a cursor pulls before it pushes (else no
+cursor would tell that what it sent is gone), and a device about to remove what another scope's pages lack shows its old
+cursor once more (a pull from the beginning cannot be told of a restore). A revoked device is handed no feed and cannot
+know what is lacking: it sends what waits in its outbox, and nothing else.
 
 Carried records
 ===============

@@ -16,6 +16,7 @@ import { uuid7 } from './uuid7.js';
  * @property {string} digest
  * @property {number | null} [position]  the clinic's feed number; null until the clinic has it
  * @property {string | null} [received_at]
+ * @property {string | null} [receipt]  the clinic's word that it took the record, good whoever sends it again
  */
 
 /** Kinds whose first version stands by itself: its own id is its patient's. */

@@ -2,11 +2,14 @@
  * What sync does with a ledger's rows: each step is one transaction, so that a crash leaves the step done or not done.
  *
  *     settle(verdicts)                     the clinic's answers to a push
- *     takeIn(records, cursor, more, find)  a page of the feed with its cursor
+ *     takeIn(page, find)                   a page of the feed: its records, what has left this phone's scope, and its cursor
  *     stage(records, cursor)               the same while a new feed is fetched beside the old one
  *     swap(find)                           the new feed in place of the old; the outbox is kept
  *
- * After a restored backup the clinic may lack records that it once had. Those made on this phone go back to the outbox.
+ * Where the new feed is that of a restored backup, the clinic may lack records that it once had: all that this phone holds and
+ * the feed lacks is offered to it again, with receipts. Some of it the clinic may have after all and keep from this phone (its
+ * scope is another by now), so everything is fetched once more when nothing offered waits any longer (`recheck`). Where only
+ * the scope has changed, what the new feed lacks is removed.
  */
 import { fromRows, toRow } from './rows.js';
 import { seal } from './vault.js';
@@ -14,23 +17,24 @@ import { seal } from './vault.js';
 /** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {import('./outbox.js').Verdict} Verdict */
 /** @typedef {(id: string) => LedgerRecord | undefined} Find */
-/** @typedef {{cursor: string, staging: null | {cursor: string}, complete: boolean, lastHeard: string | null}} Place */
+/** @typedef {{cursor: string, restored: boolean}} Staging  `restored`: of a ledger that may lack what this phone holds */
+/** @typedef {{cursor: string, staging: Staging | null, recheck: boolean, complete: boolean, lastHeard: string | null}} Place */
+/** @typedef {{records: LedgerRecord[], removed: string[], cursor: string, more: boolean}} Page */
 
 /**
  * @param {import('./db.js').Database} db
  * @param {() => import('./vault.js').Keys} keys  throws when locked
- * @param {string} device  id of this phone
  */
-export function exchange(db, keys, device) {
+export function exchange(db, keys) {
   return {
     /** @returns {Promise<Place>}  where this phone stands in the clinic's feed */
     place() {
       return db.run(['meta'], 'readonly', async tx => {
         const meta = tx.objectStore('meta');
-        const [cursor, staging, complete, lastHeard] = await Promise.all(
-          ['cursor', 'staging', 'complete', 'lastHeard'].map(key => meta.get(key)),
+        const [cursor = '', staging = null, recheck = false, complete = false, lastHeard = null] = await Promise.all(
+          ['cursor', 'staging', 'recheck', 'complete', 'lastHeard'].map(key => meta.get(key)),
         );
-        return { cursor: cursor ?? '', staging: staging ?? null, complete: complete ?? false, lastHeard: lastHeard ?? null };
+        return { cursor, staging, recheck, complete, lastHeard };
       });
     },
 
@@ -53,7 +57,8 @@ export function exchange(db, keys, device) {
         await Promise.all(verdicts.map(async ({ id, to, answer }) => {
           if (to === 'sent') {
             const row = await records.get(id);
-            if (row) await records.put({ ...row, position: answer?.position ?? null, receivedAt: answer?.received_at ?? null });
+            const { position = null, received_at: receivedAt = null, receipt = row?.receipt ?? null } = answer ?? {};
+            if (row) await records.put({ ...row, position, receivedAt, receipt });
             await outbox.delete(id);
           }
           const entry = to === 'attention' && (await outbox.get(id));
@@ -73,13 +78,11 @@ export function exchange(db, keys, device) {
     },
 
     /**
-     * @param {LedgerRecord[]} records
-     * @param {string} cursor
-     * @param {boolean} more  whether the feed goes on
+     * @param {Page} page  `more`: whether the feed goes on
      * @param {Find} find  what this phone holds
-     * @returns {Promise<Set<string>>}  ids of the records that were taken
+     * @returns {Promise<{taken: Set<string>, removed: string[]}>}  ids; never removed is what the clinic has not got
      */
-    async takeIn(records, cursor, more, find) {
+    async takeIn({ records, removed, cursor, more }, find) {
       const rows = await Promise.all(records.map(record => toRow(keys(), record)));
       const same = new Set(records.filter(record => isSame(find(record.id), record)).map(record => record.id));
       return db.run(['records', 'outbox', 'meta'], 'readwrite', async tx => {
@@ -90,19 +93,35 @@ export function exchange(db, keys, device) {
         // The clinic's copy of an unsent record is the answer to a push whose reply was lost. One that differs is no such
         // answer: ours stays, and its push will say so. Of what is only carried here, the clinic's copy is always the answer.
         const taken = rows.filter(row => !waiting.has(row.id) || same.has(row.id));
+        const gone = removed.filter(id => !waiting.has(id));
+        await Promise.all(gone.map(id => store.delete(id)));
         await Promise.all(taken.map(row => store.put(row)));
         await Promise.all(taken.filter(row => waiting.has(row.id)).map(row => outbox.delete(row.id)));
         await tx.objectStore('meta').put(cursor, 'cursor');
         if (!more) await tx.objectStore('meta').put(true, 'complete');
-        return new Set(taken.map(row => row.id));
+        return { taken: new Set(taken.map(row => row.id)), removed: gone };
       });
     },
 
-    /** Begins afresh beside what is here. */
-    async startStaging() {
+    /**
+     * Begins afresh beside what is here. What was once found to be a restored ledger stays one until the swap.
+     *
+     * @param {{restored: boolean}} why
+     */
+    async startStaging({ restored }) {
       await db.run(['staging', 'meta'], 'readwrite', async tx => {
+        const meta = tx.objectStore('meta');
+        const before = /** @type {Staging | undefined} */ (await meta.get('staging'));
         await tx.objectStore('staging').clear();
-        await tx.objectStore('meta').put({ cursor: '' }, 'staging');
+        await meta.put({ cursor: '', restored: restored || isOfRestored(before) }, 'staging');
+      });
+    },
+
+    /** What is staged is found to be of a restored ledger. */
+    async noteRestored() {
+      await db.run(['meta'], 'readwrite', async tx => {
+        const meta = tx.objectStore('meta');
+        await meta.put({ ...(await meta.get('staging')), restored: true }, 'staging');
       });
     },
 
@@ -114,7 +133,8 @@ export function exchange(db, keys, device) {
       const rows = await Promise.all(records.map(record => toRow(keys(), record)));
       await db.run(['staging', 'meta'], 'readwrite', async tx => {
         await Promise.all(rows.map(row => tx.objectStore('staging').put(row)));
-        await tx.objectStore('meta').put({ cursor }, 'staging');
+        const meta = tx.objectStore('meta');
+        await meta.put({ ...(await meta.get('staging')), cursor }, 'staging');
       });
     },
 
@@ -130,18 +150,21 @@ export function exchange(db, keys, device) {
         const meta = tx.objectStore('meta');
         const waiting = new Set(await outbox.getAllKeys());
         for (const id of await carriedIds(outbox)) same.add(id);
-        for (const id of await records.getAllKeys()) {
-          if (waiting.has(id) || fetched.has(id)) continue;
-          const record = find(String(id));
-          if (record?.device === device) await outbox.put(await newEntry(outbox, record.id, record.recorded_at));
-          else if (record) await records.delete(id);
+        const staging = /** @type {Staging} */ (await meta.get('staging'));
+        const lacking = (await records.getAllKeys()).filter(id => !waiting.has(id) && !fetched.has(id))
+          .map(id => find(String(id))).filter(record => record !== undefined).sort(inFeedOrder);
+        for (const record of lacking) {
+          if (!isOfRestored(staging)) await records.delete(record.id);
+          else await outbox.put({ ...(await newEntry(outbox, record.id, record.recorded_at)), offered: true });
         }
         for (const row of staged) {
           if (waiting.has(row.id) && !same.has(row.id)) continue;
           await records.put(row);
           await outbox.delete(row.id);
         }
-        await meta.put((await meta.get('staging')).cursor, 'cursor');
+        await meta.put(staging.cursor, 'cursor');
+        const entries = await outbox.getAll();
+        await meta.put(entries.some((/** @type {any} */ entry) => entry.offered && entry.state === 'waiting'), 'recheck');
         await meta.put(true, 'complete');
         await meta.put(true, 'recoveryAgain');
         await meta.delete('staging');
@@ -158,6 +181,25 @@ export function exchange(db, keys, device) {
 async function carriedIds(outbox) {
   const rows = await outbox.getAll();
   return rows.filter((/** @type {any} */ row) => row.carried).map((/** @type {any} */ row) => row.id);
+}
+
+/**
+ * A staging place of the app's first version does not say.
+ *
+ * @param {Staging | null | undefined} staging
+ */
+function isOfRestored(staging) {
+  return Boolean(staging) && staging?.restored !== false;
+}
+
+/**
+ * The order in which the clinic had them, in which nothing comes before what it mentions.
+ *
+ * @param {LedgerRecord} a
+ * @param {LedgerRecord} b
+ */
+function inFeedOrder(a, b) {
+  return (a.position ?? Infinity) - (b.position ?? Infinity) || (a.id < b.id ? -1 : 1);
 }
 
 /**

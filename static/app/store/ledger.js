@@ -6,7 +6,7 @@
  */
 import { Fault } from '../fault.js';
 import { observable } from '../observable.js';
-import { carrying } from './carrying.js';
+import { carrying, fromNote } from './carrying.js';
 import { database } from './db.js';
 import { draftBook } from './drafts.js';
 import { envelope } from './envelope.js';
@@ -55,7 +55,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
 
   const drafts = draftBook(db, 'drafts', { onProblem });
   const kept = draftBook(db, 'kept', { onProblem });
-  const rows = exchange(db, opened, device);
+  const rows = exchange(db, opened);
   const others = carrying(db, opened);
   const find = (/** @type {string} */ id) => byId.get(id);
   const isRefused = (/** @type {string} */ id) =>
@@ -90,6 +90,16 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
     records.set([...byId.values()]);
   }
 
+  /**
+   * What may no longer be here: the rows are gone already; with them go what this tab shows and what was made of them.
+   *
+   * @param {string[]} ids
+   */
+  function forget(ids) {
+    for (const id of ids) byId.delete(id);
+    for (const name of kept.names()) if (ids.some(id => name.includes(id))) kept.drop(name);
+  }
+
   async function readOutbox() {
     const turn = ++reading;
     const rows = await db.run(['outbox'], 'readonly', tx => tx.objectStore('outbox').index('sequence').getAll());
@@ -102,9 +112,10 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
    * @param {any} row
    * @returns {Promise<Entry>}
    */
-  async function toEntry({ id, sequence, state, since, carried = null, iv, sealed }) {
+  async function toEntry({ id, sequence, state, since, carried = null, offered = false, iv, sealed }) {
     const reason = keys && sealed ? await unseal(keys, `reason:${id}`, { iv, sealed }) : {};
-    return { id, sequence, state, since, carried, code: reason.code ?? '', text: reason.text ?? '', field: reason.field ?? '' };
+    const { code = '', text = '', field = '' } = reason;
+    return { id, sequence, state, since, carried, offered, code, text, field };
   }
 
   /** @param {string[] | 'all'} ids */
@@ -205,6 +216,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
     place: rows.place,
     heard: rows.heard,
     startStaging: rows.startStaging,
+    noteRestored: rows.noteRestored,
     stage: rows.stage,
 
     /** @param {string} id */
@@ -222,27 +234,27 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
         .../** @type {LedgerRecord} */ (byId.get(id)),
         position: answer?.position ?? null,
         received_at: answer?.received_at ?? null,
+        receipt: answer?.receipt ?? byId.get(id)?.receipt ?? null,
       })));
       await readOutbox();
       tellOthers(sent.map(({ id }) => id));
     },
 
-    /**
-     * @param {LedgerRecord[]} page
-     * @param {string} cursor
-     * @param {boolean} more
-     */
-    async takeIn(page, cursor, more) {
-      const taken = await rows.takeIn(page, cursor, more, find);
-      if (!taken.size) return;
-      show(page.filter(record => taken.has(record.id)).map(record => Object.freeze(record)));
+    /** @param {import('./exchange.js').Page} page */
+    async takeIn(page) {
+      const { taken, removed } = await rows.takeIn(page, find);
+      forget(removed);
+      if (!taken.size && !removed.length) return;
+      show(page.records.filter(record => taken.has(record.id)).map(record => Object.freeze(record)));
       await readOutbox();
-      tellOthers([...taken]);
+      tellOthers(removed.length ? 'all' : [...taken]);
     },
 
     async swap() {
+      const before = [...byId.keys()];
       await rows.swap(find);
       await readAll();
+      forget(before.filter(id => !byId.has(id)));
       await readOutbox();
       tellOthers('all');
     },

@@ -24,6 +24,7 @@
  * @property {string} text
  * @property {string} field
  * @property {import('./carrying.js').Carried | null} [carried]  where another device made it
+ * @property {boolean} [offered]  the clinic once had it, and lacks it since a backup was restored
  */
 /**
  * @typedef {object} Answer  the clinic's word on one record
@@ -31,6 +32,7 @@
  * @property {'accepted' | 'duplicate' | 'rejected'} status
  * @property {number | null} [position]
  * @property {string | null} [received_at]
+ * @property {string | null} [receipt]
  * @property {string | null} [code]
  * @property {string | null} [text]
  * @property {string | null} [field]

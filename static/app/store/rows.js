@@ -1,18 +1,18 @@
-/** Records as they lie in the database: sealed one by one, with only id, position and time of arrival in clear. */
+/** Records as they lie in the database: sealed one by one, with only id, position, time of arrival and receipt in clear. */
 import { frozen } from './envelope.js';
 import { seal, unseal } from './vault.js';
 
 /** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {import('./vault.js').Keys} Keys */
-/** @typedef {{id: string, position: number | null, receivedAt: string | null, iv: Uint8Array, sealed: ArrayBuffer}} Row */
+/** @typedef {{id: string, position: number | null, receivedAt: string | null, receipt?: string | null, iv: Uint8Array, sealed: ArrayBuffer}} Row */
 
 /**
  * @param {Keys} keys
  * @param {LedgerRecord} record
  * @returns {Promise<Row>}
  */
-export async function toRow(keys, { position = null, received_at = null, ...record }) {
-  return { id: record.id, position, receivedAt: received_at, ...(await seal(keys, `record:${record.id}`, record)) };
+export async function toRow(keys, { position = null, received_at = null, receipt = null, ...record }) {
+  return { id: record.id, position, receivedAt: received_at, receipt, ...(await seal(keys, `record:${record.id}`, record)) };
 }
 
 /**
@@ -23,7 +23,7 @@ export async function toRow(keys, { position = null, received_at = null, ...reco
  */
 export async function fromRow(keys, row) {
   const record = await unseal(keys, `record:${row.id}`, row);
-  return frozen({ ...record, position: row.position, received_at: row.receivedAt });
+  return frozen({ ...record, position: row.position, received_at: row.receivedAt, receipt: row.receipt ?? null });
 }
 
 /**

@@ -1,14 +1,14 @@
 /**
  * The stores of the two databases, version by version. A released step is never edited: a change is a new step.
  *
- * The ledger, one database per user and clinic. In clear: record ids, feed positions, times of arrival and the states of the
- * outbox. Everything else of a record, a draft or a reason is sealed (`vault.js`).
+ * The ledger, one database per user and clinic. In clear: record ids, feed positions, times of arrival, receipts and the states
+ * of the outbox. Everything else of a record, a draft or a reason is sealed (`vault.js`).
  *
- *     meta      key -> lock, attempts, cursor, staging, complete, lastHeard; recovery, recoveryDue, recoveryAgain (`recovery.js`);
+ *     meta      key -> lock, attempts, cursor, staging, recheck, complete, lastHeard; recovery, recoveryDue, recoveryAgain (`recovery.js`);
  *               carrying (`carrying.js`)
- *     records   {id, position, receivedAt, iv, sealed}
+ *     records   {id, position, receivedAt, receipt, iv, sealed}
  *     staging   the same, while a new feed is fetched
- *     outbox    {id, sequence, state, since, carried, iv, sealed}
+ *     outbox    {id, sequence, state, since, carried, offered, iv, sealed}
  *     drafts    {name, iv, sealed}; the name is a keyed hash
  *     kept      the same, for what can be made again
  *

@@ -17,7 +17,8 @@ const NOT_AS_A_WHOLE = [400, 413, 422];
 /**
  * @param {Ledger} ledger
  * @param {import('../session/server.js').Server} server
- * @returns {Promise<{sent: number, left: number}>}  `left`: refused for now, to be tried again later
+ * @returns {Promise<{sent: number, left: number, wipe: boolean}>}  `left`: refused for now, to be tried again later; `wipe`: this
+ *   device was revoked
  */
 export async function push(ledger, server) {
   /** Patients with a record that was refused for now: what follows it waits for the next round. @type {Set<string>} */
@@ -25,16 +26,18 @@ export async function push(ledger, server) {
   let most = MOST;
   let sent = 0;
   let left = 0;
+  let wipe = false;
   for (;;) {
     const batch = nextBatch([...ledger.outbox.get()], ledger.find, { held, most });
-    if (!batch.length) return { sent, left };
-    const answers = await answersTo(batch, ledger, server);
-    if (answers === null) {
+    if (!batch.length) return { sent, left, wipe };
+    const answer = await answerTo(batch, ledger, server);
+    if (answer === null) {
       most = Math.ceil(batch.length / 2);
       continue;
     }
     most = Math.min(MOST, most * 2);
-    const settled = verdicts(batch, answers);
+    wipe ||= answer.wipe === true;
+    const settled = verdicts(batch, answer.results);
     await ledger.settle(settled);
     for (const [index, { to }] of settled.entries()) {
       if (to === 'sent') sent += 1;
@@ -50,27 +53,27 @@ export async function push(ledger, server) {
  * @param {LedgerRecord[]} batch
  * @param {Ledger} ledger
  * @param {import('../session/server.js').Server} server
- * @returns {Promise<Answer[] | null>}  null: too much or refused as a whole, to be tried in halves
+ * @returns {Promise<{results: Answer[], wipe?: boolean} | null>}  null: too much or refused as a whole, to be tried in halves
  */
-async function answersTo(batch, ledger, server) {
+async function answerTo(batch, ledger, server) {
   const post = (/** @type {LedgerRecord[]} */ records) =>
     server.call('POST', `/api/v1/clinics/${ledger.clinic}/push`, { body: { device: ledger.device, records: records.map(bare) } });
   try {
-    return (await post(batch)).results;
+    return await post(batch);
   } catch (/** @type {any} */ error) {
     if (!NOT_AS_A_WHOLE.includes(error.status)) throw error;
     if (batch.length > 1) return null;
-    await post([]);
+    const { wipe } = await post([]);
     const { code, text, field } = error;
-    return [{ id: batch[0].id, status: 'rejected', code, text, field, retryable: false }];
+    return { results: [{ id: batch[0].id, status: 'rejected', code, text, field, retryable: false }], wipe };
   }
 }
 
 /**
- * The record without what the server adds to it.
+ * The record without what the server adds to it, but for its receipt.
  *
  * @param {LedgerRecord} record
  */
-function bare({ position: _position, received_at: _received, ...record }) {
-  return record;
+function bare({ position: _position, received_at: _received, receipt, ...record }) {
+  return receipt ? { ...record, receipt } : record;
 }

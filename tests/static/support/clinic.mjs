@@ -1,6 +1,7 @@
 /**
- * An invented server: it keeps the protocol of DEVELOPERS.md, and misbehaves when told to. `before` and `after` may throw to
- * lose a request or a reply.
+ * An invented server: it keeps the protocol of `clinic/sync/protocol.py`, and misbehaves when told to. `before` and `after` may
+ * throw to lose a request or a reply. `restore(kept)` is a restored backup of its first records; `revoke(device)` and `close(device)`
+ * do to a device what a person or its time does; `hides(record)` narrows the scope, `scope` names it, `removed` is told once.
  */
 import { canonical } from '../../../static/app/store/canonical.js';
 import { ServerFault } from '../../../static/app/session/server.js';
@@ -15,6 +16,11 @@ export function clinic({ username = 'noor', feed = 'feed-1', page = 500 } = {}) 
     /** In feed order. */
     records: [],
     calls: [],
+    scope: 'all',
+    hides: () => false,
+    removed: [],
+    revoked: new Set(),
+    closed: new Set(),
     before: () => {},
     after: () => {},
     judge: () => null,
@@ -30,20 +36,44 @@ export function clinic({ username = 'noor', feed = 'feed-1', page = 500 } = {}) 
       const what = path.includes('/push') ? 'push' : 'pull';
       self.calls.push(what);
       self.before(what, body, path);
-      const answer = what === 'push' ? self.push(body) : self.pull(new URL(path, 'http://clinic').searchParams);
+      const query = new URL(path, 'http://clinic').searchParams;
+      const device = body?.device ?? query.get('device');
+      if (self.closed.has(device)) throw new ServerFault(403, { code: 'device_closed', text: 'Closed.' });
+      if (what === 'pull' && self.revoked.has(device)) throw new ServerFault(403, { code: 'device_revoked', text: 'Revoked.' });
+      const answer = what === 'push' ? self.push(body) : self.pull(query);
       self.after(what, answer);
       return structuredClone(answer);
     },
 
-    push({ records }) {
-      return { server_time: new Date().toISOString(), results: records.map(record => self.receive(structuredClone(record))) };
+    restore(kept) {
+      self.records = self.records.slice(0, kept);
+      self.feed = `feed-${Number(self.feed.split('-')[1]) + 1}`;
+    },
+    revoke: device => self.revoked.add(device),
+    close: device => self.closed.add(device),
+
+    push({ records, device, last = false }) {
+      const results = records.map(record => self.receive(structuredClone(record)));
+      const wipe = self.revoked.has(device);
+      if (wipe && last && !results.some(({ retryable }) => retryable)) self.closed.add(device);
+      return { server_time: new Date().toISOString(), wipe, results };
     },
 
-    receive(record) {
+    receive({ receipt, ...record }) {
+      const answer = self.judged(record, receipt);
+      return { receipt: answer.status === 'rejected' ? null : receiptOf(record), ...answer };
+    },
+
+    judged(record, receipt) {
+      if (record.author !== self.username && receipt !== receiptOf(record)) {
+        return { id: record.id, status: 'rejected', code: 'receipt_invalid', text: 'Not ours.', retryable: false };
+      }
       const refusal = self.judge(record);
       if (refusal) return { id: record.id, status: 'rejected', retryable: false, ...refusal };
       const known = self.records.find(each => each.id === record.id);
       if (!known) {
+        const lacking = [record.patient, ...record.supersedes].filter(id => id !== record.id && !self.records.some(each => each.id === id));
+        if (lacking.length) return { id: record.id, status: 'rejected', code: 'reference_unknown', text: 'Not yet.', retryable: true };
         const stored = { ...record, position: self.records.length + 1, received_at: new Date().toISOString() };
         self.records.push(stored);
         return { id: record.id, status: 'accepted', position: stored.position, received_at: stored.received_at };
@@ -54,13 +84,22 @@ export function clinic({ username = 'noor', feed = 'feed-1', page = 500 } = {}) 
     },
 
     pull(query) {
-      const [feed, position] = (query.get('after') || `${self.feed}:0`).split(':');
-      if (feed !== self.feed) return { server_time: '', records: [], cursor: `${self.feed}:0`, more: false, reset: true };
-      const rest = self.records.filter(record => record.position > Number(position));
+      const [feed, position, scope = 'all'] = (query.get('after') || self.cursor(0)).split(':');
+      const reset = { server_time: '', records: [], removed: [], cursor: '', more: true, reset: true };
+      if (feed !== self.feed) return { ...reset, restored: true };
+      if (scope !== self.scope) return { ...reset, restored: false };
+      const rest = self.records.filter(record => record.position > Number(position) && !self.hides(record));
       const records = rest.slice(0, Math.min(page, Number(query.get('limit'))));
-      const last = records.at(-1)?.position ?? Number(position);
-      return { server_time: '', records, cursor: `${self.feed}:${last}`, more: rest.length > records.length, reset: false };
+      const reached = records.at(-1)?.position ?? Number(position);
+      const more = rest.length > records.length;
+      const given = records.map(record => ({ ...record, receipt: receiptOf(record) }));
+      return { server_time: '', records: given, removed: self.removed.splice(0), cursor: self.cursor(reached), more, reset: false, restored: false };
     },
+
+    cursor: position => [self.feed, position, ...(self.scope === 'all' ? [] : [self.scope])].join(':'),
   };
   return self;
 }
+
+/** As the real one: of everything that makes the record this one, and of nothing that the server adds. */
+const receiptOf = ({ id, author, device, recorded_at, digest }) => ['receipt', id, author, device, recorded_at, digest].join(' ');

@@ -4,6 +4,7 @@ import { drain } from '../../../static/app/sync/drain.js';
 import { ServerFault } from '../../../static/app/session/server.js';
 import { clinic, unreachable } from '../support/clinic.mjs';
 import { openPhone, phone, savePatient, SECRET } from '../support/phone.mjs';
+import { mulberry } from '../support/random.mjs';
 
 const noLocks = { locks: null };
 const names = ledger => ledger.records.get().filter(({ kind }) => kind === 'patient').map(({ body }) => body.full_name).sort();
@@ -58,8 +59,9 @@ test('a lost reply to a push makes no second record, here or there', async () =>
 test('a lost reply that is learned of by the pull is settled by it', async () => {
   const server = clinic();
   const ledger = await openPhone();
+  await drain(ledger, server, noLocks);
   await savePatient(ledger);
-  server.push({ records: ledger.records.get().map(({ position: _p, received_at: _r, ...record }) => record) });
+  server.push({ records: ledger.records.get().map(({ position: _p, received_at: _r, receipt: _t, ...record }) => record) });
   server.before = what => {
     if (what === 'push') throw new ServerFault(403, { code: 'device_unknown', text: '' });
   };
@@ -190,20 +192,39 @@ test('an account that may not send still hears the news', async () => {
     if (what === 'push') throw new ServerFault(403, { code: 'permission_denied', text: 'No.' });
   };
   const { end, problem } = await drain(reader, server, noLocks);
-  assert.deepEqual([end, problem.code], ['closed', 'permission_denied']);
+  assert.deepEqual([end, problem.code], ['fetched', 'permission_denied']);
   assert.deepEqual(names(reader), ['Bram', 'Ilse']);
   assert.equal(reader.outbox.get().length, 2);
 });
 
-test('an app that is too old sends and fetches nothing, and keeps what it has', async () => {
+test('an app that is too old fetches what there is, sends nothing, and keeps what it has', async () => {
   const server = clinic();
+  const [sender, old] = [await openPhone(), await openPhone()];
+  await savePatient(sender, 'Ilse');
+  await drain(sender, server, noLocks);
+  await savePatient(old, 'Bram');
   server.minimum_client = 99;
-  const ledger = await openPhone();
-  await savePatient(ledger);
-  const { end, problem } = await drain(ledger, server, noLocks);
-  assert.deepEqual([end, problem.code], ['closed', 'client_too_old']);
-  assert.deepEqual(server.calls, ['GET session']);
-  assert.equal(ledger.records.get().length, 2);
+  await server.greet();
+  server.calls.length = 0;
+  const { end, problem } = await drain(old, server, noLocks);
+  assert.deepEqual([end, problem.code], ['fetched', 'client_too_old']);
+  assert.ok(!server.calls.includes('push'));
+  assert.deepEqual(names(old), ['Bram', 'Ilse']);
+  assert.deepEqual(old.outbox.get().map(({ state }) => state), ['waiting', 'waiting']);
+});
+
+test('an app that learns only by its push that it is too old still fetches', async () => {
+  const server = clinic();
+  const [sender, old] = [await openPhone(), await openPhone()];
+  await savePatient(sender, 'Ilse');
+  await drain(sender, server, noLocks);
+  await savePatient(old, 'Bram');
+  server.before = what => {
+    if (what === 'push') throw new ServerFault(426, { code: 'client_too_old', text: 'Too old.' });
+  };
+  assert.deepEqual((await drain(old, server, noLocks)).end, 'fetched');
+  assert.deepEqual(names(old), ['Bram', 'Ilse']);
+  assert.equal(old.outbox.get().length, 2);
 });
 
 test("one person's records are never sent in another's session", async () => {
@@ -278,12 +299,6 @@ test('a page and its cursor are stored together: a fetch that is cut short goes 
   assert.equal((await again.place()).complete, true);
 });
 
-/** A clinic restored from a backup of its first `kept` records: another feed. */
-function restored(server, kept) {
-  server.feed = 'feed-2';
-  server.records = server.records.slice(0, kept);
-}
-
 test('after a restored backup nothing is lost: what the clinic forgot is sent again by the phone that made it', async () => {
   const server = clinic({ page: 3 });
   const [one, other] = [await openPhone(), await openPhone()];
@@ -294,7 +309,7 @@ test('after a restored backup nothing is lost: what the clinic forgot is sent ag
   await drain(one, server, noLocks);
   const { examination: unsent } = await savePatient(one, 'Wout');
 
-  restored(server, 1);
+  server.restore(1);
   await untilDone(one, server);
   assert.ok(one.find(unsent.id));
   await untilDone(one, server);
@@ -324,7 +339,7 @@ test('while a new feed is fetched the old records stay readable, and a kill in t
   };
   assert.equal((await drain(reader, server, noLocks)).end, 'later');
   assert.equal(reader.records.get().length, 6);
-  assert.deepEqual((await reader.place()).staging, { cursor: 'feed-2:4' });
+  assert.deepEqual((await reader.place()).staging, { cursor: 'feed-2:4', restored: true });
   reader.close();
   const again = phone({ place: reader.place_, device: reader.device });
   await again.unlock(SECRET);
@@ -364,14 +379,3 @@ test("a record of ours that the feed has with another body stays ours, and the c
   assert.equal(ledger.find(ours.id).body.full_name, 'Ilse');
   assert.deepEqual(ledger.outbox.get().map(({ state, code }) => [state, code]), [['attention', 'id_taken']]);
 });
-
-/** A small seeded generator, so that a failing storm can be run again. */
-function mulberry(seed) {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
