@@ -1,9 +1,10 @@
 /**
  * Records that another device made and handed over in a file, on their way to the clinic by this one.
  *
- * Each is shown at once. Its entry in the outbox says `carried: {tag, stuck}`: `tag` is the seal of the device that made it, by which
- * the clinic knows that it is genuine ("Carried records" in `clinic/sync/protocol.py`); a `stuck` one has no seal, or was
- * refused before, and waits for its own device. Where the clinic's copy comes, it takes the place of a carried one.
+ * Each is shown at once. Its entry in the outbox says `carried: {tag, stuck, by}`: `tag` is the seal of the device that made it,
+ * by which the clinic knows that it is genuine ("Carried records" in `clinic/sync/protocol.py`); a `stuck` one has no seal, or
+ * was refused before, and waits for its own device; `by` is the maker's name, sealed. Where the clinic's copy comes, it takes
+ * the place of a carried one.
  *
  * This phone's own key for such seals lies in `meta` under `carrying`, sealed.
  */
@@ -14,8 +15,13 @@ import { toRow } from './rows.js';
 import { seal, unseal } from './vault.js';
 
 /** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
-/** @typedef {{tag: string, stuck: boolean}} Carried */
-/** @typedef {{record: LedgerRecord, carried: Carried | null}} Item  `carried` null: the clinic has the record */
+/** @typedef {{tag: string, stuck: boolean, maker: string}} Carried  `maker`: full name of the author, as the file told it */
+/**
+ * @typedef {object} Item
+ * @property {LedgerRecord} record
+ * @property {boolean} sent  the clinic has it
+ * @property {Carried | null} carried  null also for what this very device made, before its storage was lost
+ */
 
 /**
  * @param {import('./db.js').Database} db
@@ -53,29 +59,51 @@ export function carrying(db, keys) {
      */
     async takeOver(items, find) {
       const rows = await Promise.all(items.map(({ record }) => toRow(keys(), record)));
+      const notes = await Promise.all(items.map(({ record, carried }) => carried && noteOf(keys(), record.id, carried)));
       return db.run(['records', 'outbox'], 'readwrite', async tx => {
         const records = tx.objectStore('records');
         const outbox = tx.objectStore('outbox');
         /** @type {string[]} */
         const taken = [];
-        for (const [index, { record, carried }] of items.entries()) {
+        for (const [index, { record, sent, carried }] of items.entries()) {
           const entry = await outbox.get(record.id);
           const ours = find(record.id);
           if (ours && !replaces(record, ours, entry)) {
-            if (entry?.carried?.stuck && carried && !carried.stuck) await outbox.put({ ...entry, carried });
+            if (entry?.carried?.stuck && carried && !carried.stuck) await outbox.put({ ...entry, carried: notes[index] });
             continue;
           }
           await records.put(rows[index]);
-          if (carried) {
-            const fresh = await newEntry(outbox, record.id, record.recorded_at);
-            await outbox.put({ ...fresh, sequence: entry?.sequence ?? /** @type {any} */ (fresh).sequence, carried });
-          } else await outbox.delete(record.id);
+          if (sent) await outbox.delete(record.id);
+          else {
+            const fresh = /** @type {any} */ (await newEntry(outbox, record.id, record.recorded_at));
+            const note = notes[index] && { carried: notes[index] };
+            await outbox.put({ ...fresh, sequence: entry?.sequence ?? fresh.sequence, ...note });
+          }
           taken.push(record.id);
         }
         return taken;
       }, { strict: true });
     },
   };
+}
+
+/**
+ * @param {import('./vault.js').Keys} keys
+ * @param {string} id
+ * @param {Carried} carried
+ */
+async function noteOf(keys, id, { tag, stuck, maker }) {
+  return { tag, stuck, by: await seal(keys, `maker:${id}`, maker) };
+}
+
+/**
+ * @param {import('./vault.js').Keys | null} keys  null while locked
+ * @param {string} id
+ * @param {any} note  as it lies in the outbox
+ * @returns {Promise<Carried | null>}
+ */
+export async function fromNote(keys, id, note) {
+  return note && { tag: note.tag, stuck: note.stuck, maker: keys ? await unseal(keys, `maker:${id}`, note.by) : '' };
 }
 
 /**
