@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from rest_framework.authentication import SessionAuthentication
+from rest_framework.exceptions import PermissionDenied
 from rest_framework.request import Request
 
 from clinic.api.refusals import Refusal
@@ -25,10 +26,10 @@ class SessionCookie(SessionAuthentication):
         return "Session"
 
     def enforce_csrf(self, request: Request) -> None:
-        """403 ``csrf_failed`` unless the token fits; reads need none."""
+        """403 ``csrf_failed`` unless the token fits; reads need none. A body that cannot be read is refused as such."""
         try:
             super().enforce_csrf(request)
-        except Exception as error:
+        except PermissionDenied as error:
             raise Refusal(
                 403, Error(code="csrf_failed", text="The page is out of date. Fetch the session and try again.")
             ) from error

@@ -1,10 +1,14 @@
 """The request around the records."""
 
+import gzip
 import json
 
 import pytest
+from django.conf import settings
 
 from clinic.sync.protocol import MOST_RECORDS
+
+TOKEN = "k" * 32
 
 
 @pytest.mark.parametrize("records", [None, "all", {}, 5])
@@ -77,3 +81,26 @@ def test_a_body_of_another_type_is_refused(cast, content_type):
     response = cast.surgeon.client.post(f"/api/v1/clinics/{cast.clinic.pk}/push", b"{}", content_type=content_type)
 
     assert (response.status_code, response.json()["errors"][0]["code"]) == (415, "unsupported_media_type")
+
+
+@pytest.mark.parametrize(
+    ("content", "encoding", "status", "code"),
+    [
+        (b'{"a": NaN}', "identity", 400, "bad_json"),
+        (gzip.compress(b" " * (settings.BODY_LIMIT + 1)), "gzip", 413, "body_too_large"),
+    ],
+    ids=["nan", "too large once expanded"],
+)
+def test_a_body_that_cannot_be_read_is_refused_for_that_and_not_for_its_token(cast, content, encoding, status, code):
+    """A device sends less, or sets the record aside, only if it is told what is wrong."""
+    surgeon = cast.surgeon
+    surgeon.client.handler.enforce_csrf_checks = True
+    surgeon.client.cookies["csrftoken"] = TOKEN
+    response = surgeon.client.post(
+        f"/api/v1/clinics/{cast.clinic.pk}/push",
+        content,
+        content_type="application/json",
+        headers={"X-CSRFToken": TOKEN, "Content-Encoding": encoding},
+    )
+
+    assert (response.status_code, response.json()["errors"][0]["code"]) == (status, code)
