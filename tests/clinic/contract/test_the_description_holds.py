@@ -10,6 +10,7 @@ from __future__ import annotations
 import pytest
 from django.conf import settings as site
 from django.db import transaction
+from django.test import override_settings
 from django.test.client import ClientHandler
 from drf_spectacular.generators import SchemaGenerator
 from hypothesis import HealthCheck, Phase, given, settings
@@ -53,12 +54,12 @@ OPEN_TO_BREAKING = [name for name, call in CALLS.items() if call.path_parameters
 
 
 @pytest.fixture
-def signature(cast, monkeypatch):
+def signature(cast):
     """The id of a card's signature; passwords are not what is tried here, so they cost little."""
-    monkeypatch.setattr(site, "PASSWORD_HASHERS", ["django.contrib.auth.hashers.MD5PasswordHasher"])
     line = cast.surgeon.pen.line()
     cast.surgeon.accepted(*line)
-    return line[-1]["id"]
+    with override_settings(PASSWORD_HASHERS=["django.contrib.auth.hashers.MD5PasswordHasher"]):
+        yield line[-1]["id"]
 
 
 def ask(cast, signature, call, person, *, known):
