@@ -145,6 +145,8 @@ CSRF_FAILURE_VIEW = "clinic.errors.views.csrf_failed"
 MEBIBYTE = 1024 * 1024
 BODY_LIMIT = 8 * MEBIBYTE
 """Bytes of one request: 200 records of the largest size that the codec lets through fit with room to spare."""
+SERVER_READS = 2 * BODY_LIMIT
+"""Bytes that the server in front takes at all: what is somewhat too large is refused in our own words."""
 DATA_UPLOAD_MAX_MEMORY_SIZE = BODY_LIMIT
 DATA_UPLOAD_MAX_NUMBER_FIELDS = 100
 DATA_UPLOAD_MAX_NUMBER_FILES = 0

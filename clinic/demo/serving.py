@@ -6,6 +6,7 @@ import socket
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
+from django.conf import settings
 from django.core.wsgi import get_wsgi_application
 from waitress.server import create_server
 
@@ -38,7 +39,13 @@ def require_free(port: int) -> None:
 @contextmanager
 def open_server(port: int) -> Iterator[BaseWSGIServer]:
     """A server that listens already; ``run()`` answers until the process is interrupted."""
-    server = create_server(get_wsgi_application(), host=ADDRESS, port=port, threads=THREADS)
+    server = create_server(
+        get_wsgi_application(),
+        host=ADDRESS,
+        port=port,
+        threads=THREADS,
+        max_request_body_size=settings.SERVER_READS,
+    )
     try:
         yield server
     finally:

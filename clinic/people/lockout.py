@@ -61,3 +61,9 @@ def wait_after(count: int) -> timedelta:
 def succeeded(name: str) -> None:
     """The try was right: nothing is held against the next."""
     SignInTries.objects.filter(name=name).update(count=0, shut_until=F("last_at"))
+
+
+def forget(*, now: datetime) -> int:
+    """Drop the tries that count no more; how many rows there were."""
+    found, _ = SignInTries.objects.filter(last_at__lt=now - FORGOTTEN_AFTER, shut_until__lt=now).delete()
+    return found

@@ -4,6 +4,7 @@ import re
 from pathlib import Path
 
 from django.conf import settings
+from django.core.management import get_commands
 
 from clinic import environment
 
@@ -22,6 +23,21 @@ def test_the_proxy_lets_through_as_much_as_the_site_takes():
     (mebibytes,) = re.findall(r"client_max_body_size (\d+)m;", (DEPLOY / "proxy.conf").read_text())
 
     assert int(mebibytes) * 1024 * 1024 == settings.BODY_LIMIT
+
+
+def test_the_server_reads_what_the_site_refuses_in_its_own_words_and_not_much_more():
+    """What is cut off while it is sent reaches the phone as a broken connection, not as an answer."""
+    (size,) = re.findall(r"--max-request-body-size=(\d+) ", (DEPLOY / "primary-position@.service").read_text())
+
+    assert int(size) == settings.SERVER_READS == 2 * settings.BODY_LIMIT
+
+
+def test_the_daily_unit_runs_a_command_that_there_is():
+    unit = (DEPLOY / "primary-position-tidy.service").read_text()
+    (command,) = re.findall(r"manage.py (\w+)$", unit, re.MULTILINE)
+
+    assert command in get_commands()
+    assert "OnCalendar=" in (DEPLOY / "primary-position-tidy.timer").read_text()
 
 
 def test_the_unit_starts_the_door_of_the_site():
