@@ -23,7 +23,7 @@ class ListEntry:
 
 @dataclass(frozen=True, kw_only=True)
 class OperatingList:
-    """Body of a ``list`` record, schema 1: entries in operating order. A patient twice is warned of, not refused."""
+    """Body of an ``operating_list`` record, schema 1, in operating order. A patient twice is warned of, not refused."""
 
     schema: int = 1
     on: Annotated[str, IsoDate(2000)]

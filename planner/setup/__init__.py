@@ -12,6 +12,6 @@ neither the clinic's practice nor a surgeon's reason passes it.
 
 from planner.setup.checks import check_practice
 from planner.setup.form import form
-from planner.setup.making import set_up
+from planner.setup.making import check_overrides, set_up
 
-__all__ = ["check_practice", "form", "set_up"]
+__all__ = ["check_overrides", "check_practice", "form", "set_up"]

@@ -10,7 +10,6 @@ from planner.errors import Fault, Refused
 from planner.findings import find, target
 from planner.measurement import measure
 from planner.records.case import Case
-from planner.records.patient import Patient
 from planner.records.plan import Plan
 from planner.records.practice import FigureName
 from planner.records.set_up import Wishes
@@ -49,17 +48,17 @@ class Facts:
         return tuple(dose for dose in self.doses if dose.adjustable)
 
 
-def facts(patient: Patient, plan: Plan, *, on: str, wishes: Wishes, figures: Figures) -> Facts:
+def facts(born_on: str, plan: Plan, *, on: str, wishes: Wishes, figures: Figures) -> Facts:
     """:class:`Refused` with ``operation_before_birth`` where the day cannot be."""
-    if on < patient.born_on:
+    if on < born_on:
         text = "The operation would be before the patient was born."
-        raise Refused(Fault(code="operation_before_birth", text=text, field="on", value=on, allowed=patient.born_on))
+        raise Refused(Fault(code="operation_before_birth", text=text, field="on", value=on, allowed=born_on))
     doses = plan.option.doses
     eyes = frozenset(dose.eye for dose in doses)
     done = {(each.eye, each.muscle) for each in plan.case.examination.previous_operations if each.eye in eyes}
     return Facts(
         on=on,
-        age_years=age_years(patient.born_on, on),
+        age_years=age_years(born_on, on),
         eyes=eyes,
         doses=doses,
         reoperated=in_order(done),

@@ -13,8 +13,9 @@ from planner.provenance import Mark, Provenance
 from planner.records.patient import Patient
 from planner.records.plan import Plan, Signature
 from planner.records.practice import Item, Practice
-from planner.records.set_up import Override, Wishes
+from planner.records.set_up import Override, SetUp, Wishes
 from planner.setup.advice import warn
+from planner.setup.facts import Facts
 from planner.setup.facts import facts as facts_of
 from planner.setup.figures import figures, source
 from planner.setup.items.adjustment import adjust_from
@@ -42,14 +43,8 @@ def set_up(  # noqa: PLR0913 -- each is a fact of its own
 ) -> SetUpSheet:
     """:class:`Refused` where plan, patient and signature do not belong together, or an override runs into a stop."""
     _require_fit(plan, signature, patient_digest=patient_digest, plan_digest=plan_digest)
-    facts = facts_of(patient, plan, on=on, wishes=wishes, figures=figures(practice))
-    wanted = {each.item: each for each in overrides}
-    chosen: dict[Item, str] = {}
-    items: list[SetUpItem] = []
-    for rules in RULES:
-        made = decide(rules, facts, chosen, practice=practice, override=wanted.get(rules.item))
-        chosen[rules.item] = made.choice
-        items.append(made)
+    facts = facts_of(patient.born_on, plan, on=on, wishes=wishes, figures=figures(practice))
+    items = _items(facts, overrides, practice)
     return SetUpSheet(
         full_name=patient.full_name,
         born_on=patient.born_on,
@@ -60,15 +55,32 @@ def set_up(  # noqa: PLR0913 -- each is a fact of its own
         eyes_words=eye_words(facts.eyes) if facts.eyes else "",
         title=plan.option.title,
         operation=operation_words(plan.option.doses),
-        items=tuple(items),
+        items=items,
         notices=tuple(_notices(signature)),
-        adjust_from=adjust_from(facts, chosen),
+        adjust_from=adjust_from(facts, {each.item: each.choice for each in items}),
         check_word=check_word(plan_digest),
         signed=signature is not None,
         practice_words=source(practice),
         engine_version=ENGINE_VERSION,
         disclaimer=DISCLAIMER,
     )
+
+
+def check_overrides(plan: Plan, born_on: str, prepared: SetUp, practice: Practice | None) -> None:
+    """:class:`Refused` where a choice of the surgeon runs into a stop, or is none."""
+    facts = facts_of(born_on, plan, on=prepared.on, wishes=prepared.wishes, figures=figures(practice))
+    _items(facts, prepared.overrides, practice)
+
+
+def _items(facts: Facts, overrides: tuple[Override, ...], practice: Practice | None) -> tuple[SetUpItem, ...]:
+    wanted = {each.item: each for each in overrides}
+    chosen: dict[Item, str] = {}
+    items: list[SetUpItem] = []
+    for rules in RULES:
+        made = decide(rules, facts, chosen, practice=practice, override=wanted.get(rules.item))
+        chosen[rules.item] = made.choice
+        items.append(made)
+    return tuple(items)
 
 
 def _require_fit(plan: Plan, signature: Signature | None, *, patient_digest: str, plan_digest: str) -> None:

@@ -41,6 +41,13 @@ DOSE_TABLE: Raw = {
     "esotropia": [{"deviation_pd": 15, "both_recess_mm": 3}, {"deviation_pd": 20, "both_recess_mm": 3.5}],
     "exotropia": [{"deviation_pd": 15, "both_recess_mm": 4}, {"deviation_pd": 20, "both_recess_mm": 5}],
 }
+PRACTICE: Raw = {
+    "schema": 1,
+    "decided_by": "Dr Amara Okonjo",
+    "reason": "Agreed at the theatre meeting in May.",
+    "choices": [{"item": "display", "choice": "tablet"}],
+    "figures": [{"name": "adjust_after_block_h", "value": 8}],
+}
 TABLE = "wright-after-parks"
 RECORDED_AT = "2026-11-25T09:30:00+01:00"
 
@@ -143,6 +150,25 @@ class Pen:
     def dose_table_again(self, first: Raw, **body: Any) -> Raw:
         """A later version of it."""
         return self.record("dose_table", first["patient"], first["body"] | body, supersedes=[first["id"]])
+
+    def practice(self, **body: Any) -> Raw:
+        """A clinic's own practice: a tablet shows the plan, and a block is waited for longer."""
+        return self.record("practice", None, PRACTICE | body)
+
+    def set_up(self, plan: Raw, **body: Any) -> Raw:
+        """How the operation of a plan is set up, by the rules alone."""
+        said = {"schema": 1, "plan_id": plan["id"], "plan_digest": plan["digest"], "on": "2026-12-01"} | body
+        return self.record("set_up", plan["patient"], said)
+
+    def operating_list(self, *plans: Raw, **body: Any) -> Raw:
+        """A day's list with these plans in this order."""
+        entries = [{"patient_id": plan["patient"], "plan_id": plan["id"], "duration_min": 45} for plan in plans]
+        said = {"schema": 1, "on": "2026-12-01", "team": "Harbour team", "entries": entries} | body
+        return self.record("operating_list", None, said)
+
+    def again(self, older: Raw, **body: Any) -> Raw:
+        """A later version of any record."""
+        return self.record(older["kind"], older["patient"], older["body"] | body, supersedes=[older["id"]])
 
     def line(self, **patient: Any) -> list[Raw]:
         """The whole line for one patient: patient, examination, plan, signature."""

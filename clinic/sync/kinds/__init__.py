@@ -18,9 +18,34 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Any
 
-from clinic.sync.kinds import dose_table, examination, join, patient, plan, retraction, signature
+from clinic.sync.kinds import (
+    dose_table,
+    examination,
+    join,
+    operating_list,
+    patient,
+    plan,
+    practice,
+    retraction,
+    set_up,
+    signature,
+)
 from clinic.sync.kinds.kind import Kind
 
 KINDS: Mapping[str, Kind[Any]] = MappingProxyType(
-    {module.KIND.name: module.KIND for module in (patient, examination, plan, signature, retraction, dose_table, join)}
+    {
+        module.KIND.name: module.KIND
+        for module in (
+            patient,
+            examination,
+            plan,
+            signature,
+            retraction,
+            dose_table,
+            join,
+            practice,
+            set_up,
+            operating_list,
+        )
+    }
 )

@@ -8,14 +8,35 @@ from __future__ import annotations
 from uuid import UUID
 
 from clinic.people.role import Role
-from clinic.sync.kinds import dose_table, examination, join, patient, plan, signature
+from clinic.sync.kinds import (
+    dose_table,
+    examination,
+    join,
+    operating_list,
+    patient,
+    plan,
+    practice,
+    set_up,
+    signature,
+)
 from clinic.sync.kinds.kind import Incoming, Kind, Theatre
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
 from planner.records.retraction import Retraction
 
 WRITERS = {
-    module.KIND.name: module.KIND.writers for module in (patient, examination, plan, signature, dose_table, join)
+    module.KIND.name: module.KIND.writers
+    for module in (
+        patient,
+        examination,
+        plan,
+        signature,
+        dose_table,
+        join,
+        practice,
+        set_up,
+        operating_list,
+    )
 }
 
 

@@ -8,7 +8,7 @@ from planner.card.pdf.scale import ACROSS, LEFT
 from planner.card.pdf.text import line, paragraph
 from planner.card.words import date_words, moment_words
 from planner.paper.flow import Sheet, flow
-from planner.paper.sections.parts import PROSE, SMALL, foot, labelled, notice, person, said, unshown
+from planner.paper.sections.parts import PROSE, foot, labelled, notice, person, said, unshown
 from planner.values.set_up import SetUpItem, SetUpSheet
 
 INDENT = 118.0
@@ -35,12 +35,12 @@ def _set(sheet: SetUpSheet, size: float) -> Sheet:
             *(notice(each) for each in sheet.notices),
             _adjust_from(sheet),
             *(_item(each, size) for each in sheet.items),
-            _practice(sheet),
         ),
         foot=foot(
             sheet.disclaimer,
             sheet.engine_version,
             "Where no source is named: common practice of the trade. Local protocol comes first.",
+            f"This clinic's practice: {sheet.practice_words}" if sheet.practice_words else "",
         ),
         gap=size * 0.6,
     )
@@ -108,9 +108,3 @@ def _item(each: SetUpItem, size: float) -> Block:
 def _never(each: SetUpItem) -> str:
     refused = [way for way in each.alternatives if way.refused]
     return f"Refused: {', '.join(way.words.lower() for way in refused)}." if refused else ""
-
-
-def _practice(sheet: SetUpSheet) -> Block:
-    if not sheet.practice_words:
-        return NOTHING
-    return paragraph(f"This clinic's practice: {sheet.practice_words}", Face.REGULAR, SMALL, LEFT, ACROSS)

@@ -12,6 +12,9 @@ export const WRITERS = {
   retraction: ['surgeon', 'clinic', 'coordinator'],
   dose_table: ['surgeon'],
   join: ['surgeon', 'clinic', 'coordinator'],
+  practice: ['surgeon'],
+  set_up: ['surgeon'],
+  operating_list: ['surgeon', 'coordinator'],
 };
 
 /**

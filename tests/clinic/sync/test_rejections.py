@@ -209,6 +209,9 @@ WRITERS = {
     "retraction": {"surgeon", "orthoptist", "coordinator"},
     "dose_table": {"surgeon"},
     "join": {"surgeon", "orthoptist", "coordinator"},
+    "practice": {"surgeon"},
+    "set_up": {"surgeon"},
+    "operating_list": {"surgeon", "coordinator"},
 }
 
 
