@@ -10,11 +10,14 @@ from planner.errors import Fault, Refused
 from planner.records.dose_table import DoseTable
 from planner.records.examination import Examination
 from planner.records.join import Join
+from planner.records.operating_list import OperatingList
 from planner.records.patient import Patient
 from planner.records.plan import Plan, Signature
+from planner.records.practice import Practice
 from planner.records.retraction import Retraction
+from planner.records.set_up import SetUp
 
-Body = Patient | Examination | Plan | Signature | Retraction | DoseTable | Join
+Body = Patient | Examination | Plan | Signature | Retraction | DoseTable | Join | Practice | SetUp | OperatingList
 
 KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
     {
@@ -25,6 +28,9 @@ KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
         "retraction": Retraction,
         "dose_table": DoseTable,
         "join": Join,
+        "practice": Practice,
+        "set_up": SetUp,
+        "operating_list": OperatingList,
     }
 )
 
