@@ -7,12 +7,15 @@ from math import fsum
 
 from planner import tables
 from planner.anatomy import Eye, Muscle
+from planner.errors import Refused
 from planner.maxima import maximum_of
+from planner.records.dose_table import OwnMaximum
 from planner.records.examination import PastOperation
 from planner.records.operation import MuscleWork, OperatedMuscle
 from planner.records.plan import Plan
 from planner.series import Series, series
 from planner.tables import Table
+from planner.values.option import Operation
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -32,7 +35,7 @@ def limit(plan: Plan, muscle: OperatedMuscle, done: MuscleWork) -> Limit | None:
     taught = maximum_of(muscle.muscle, done.operation, plan.option.family)
     if taught is None or done.mm is None:
         return None
-    own = source(plan).maxima.get((muscle.muscle, done.operation))
+    own = _own(plan, muscle.muscle, done.operation)
     signed_mm = 0.0
     if muscle.planned and muscle.planned.operation is done.operation:
         signed_mm = muscle.planned.mm or 0.0
@@ -48,6 +51,14 @@ def source(plan: Plan) -> Table | Series:
     own = plan.option.table
     found = next((each for each in series() if own and each.stamp.id == own.id), None)
     return found or tables.chosen(plan.case.table, plan.case.clinic_table)
+
+
+def _own(plan: Plan, muscle: Muscle, operation: Operation) -> OwnMaximum | None:
+    """What the plan's source went to; nothing where this engine does not know the source."""
+    try:
+        return source(plan).maxima.get((muscle, operation))
+    except Refused:
+        return None
 
 
 def _spent_mm(plan: Plan, eye: Eye, muscle: Muscle, done: MuscleWork) -> float:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 
 from planner.anatomy import Eye, Muscle
 from planner.figures import mm
@@ -51,7 +51,7 @@ def _notice(
 def _dates(signature: Signature, record: OperationRecord) -> Iterator[Notice]:
     """A day's difference is left to the time zones."""
     signed_on = datetime.fromisoformat(signature.signed_at).date()
-    if date.fromisoformat(record.operated_on) < signed_on - timedelta(days=1):
+    if (signed_on - date.fromisoformat(record.operated_on)).days > 1:
         yield Notice(
             code="operated_before_signed",
             text=f"The operation is dated {record.operated_on}, before the plan was signed on {signed_on.isoformat()}.",

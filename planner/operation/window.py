@@ -26,13 +26,19 @@ AWAKE = Provenance(
 
 
 def window(record: OperationRecord) -> Window | None:
-    """From the tying, or so long after a block, to a day after the tying; None where nothing adjustable was tied."""
+    """From the tying, or so long after a block, to a day after the tying; None where nothing was tied to be adjusted."""
     if record.tied_at is None:
         return None
-    tied_at = datetime.fromisoformat(record.tied_at)
+    try:
+        return _counted(datetime.fromisoformat(record.tied_at), record.block_at)
+    except OverflowError:
+        return None
+
+
+def _counted(tied_at: datetime, block_at: str | None) -> Window:
     earliest_at = tied_at
-    if record.block_at is not None:
-        free_at = datetime.fromisoformat(record.block_at) + timedelta(hours=BLOCK_HOURS)
+    if block_at is not None:
+        free_at = datetime.fromisoformat(block_at) + timedelta(hours=BLOCK_HOURS)
         earliest_at = max(tied_at, free_at.astimezone(tied_at.tzinfo))
     latest_at = tied_at + timedelta(hours=LATEST_HOURS)
     return Window(earliest_at=_seconds(earliest_at), latest_at=_seconds(latest_at))
