@@ -26,7 +26,7 @@ AWAKE = Provenance(
 
 
 def window(record: OperationRecord) -> Window | None:
-    """From the tying, or so long after a block, to a day after the tying; None where nothing was tied to be adjusted."""
+    """From the tying, or so long after a block, to a day after the tying; None without a tying."""
     if record.tied_at is None:
         return None
     try:
