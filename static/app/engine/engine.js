@@ -17,7 +17,7 @@ const PDF_LIMIT_MS = 120_000;
 const messenger = createMessenger({
   spawn: () => new Worker(new URL('./worker.js', import.meta.url), { type: 'module', name: 'engine' }),
   startLimit_ms: START_LIMIT_MS,
-  callLimit_ms: (name) => (name === 'card_pdf' ? PDF_LIMIT_MS : CALL_LIMIT_MS),
+  callLimit_ms: (name) => (name.endsWith('_pdf') ? PDF_LIMIT_MS : CALL_LIMIT_MS),
 });
 
 export const ask = messenger.ask;

@@ -9,7 +9,7 @@ import { release } from '../shell/release.js';
 import { startInterpreter } from './interpreter.js';
 
 const { runtime, planner, pdf } = release.engine;
-const NEEDS_PDF = new Set(['card_pdf']);
+const needsPdf = (/** @type {string} */ ask) => ask.endsWith('_pdf');
 
 /** @type {Promise<void> | undefined} */
 let pdfReady;
@@ -19,7 +19,7 @@ const started = start();
 addEventListener('message', async ({ data: { id, request } }) => {
   try {
     const engine = await started;
-    if (NEEDS_PDF.has(request.ask)) await (pdfReady ??= loadPdf(engine));
+    if (needsPdf(request.ask)) await (pdfReady ??= loadPdf(engine));
     postMessage({ id, answer: JSON.parse(engine.answer(JSON.stringify(request))) });
   } catch (error) {
     postMessage({ id, crash: String(error) });
