@@ -6,8 +6,7 @@
 - ``search``: by person, device, clinic, record, patient and time; ``manage.py audit`` prints and exports
 
 Nothing here removes an entry, whatever its age: the trail is exported (``manage.py audit --until 2027-01-01 --csv``)
-and kept with the clinic's other papers for as long as its law says. A database that has grown too large is succeeded by
-a new one, not thinned out.
+and kept with the clinic's other papers for as long as its law says.
 
 It holds ids and account names, and nothing of a patient but ids. A page of the feed is written as the range of
 positions that it handed out, which stays true since positions never change; what theatre gets and what a card shows is
