@@ -7,6 +7,7 @@ from types import MappingProxyType
 from planner.codec.faults import shorten
 from planner.codec.reading import read
 from planner.errors import Fault, Refused
+from planner.records.check_item import CheckItem
 from planner.records.dose_table import DoseTable
 from planner.records.examination import Examination
 from planner.records.join import Join
@@ -16,8 +17,22 @@ from planner.records.plan import Plan, Signature
 from planner.records.practice import Practice
 from planner.records.retraction import Retraction
 from planner.records.set_up import SetUp
+from planner.records.theatre_check import TheatreCheck
 
-Body = Patient | Examination | Plan | Signature | Retraction | DoseTable | Join | Practice | SetUp | OperatingList
+Body = (
+    Patient
+    | Examination
+    | Plan
+    | Signature
+    | Retraction
+    | DoseTable
+    | Join
+    | TheatreCheck
+    | CheckItem
+    | Practice
+    | SetUp
+    | OperatingList
+)
 
 KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
     {
@@ -28,6 +43,8 @@ KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
         "retraction": Retraction,
         "dose_table": DoseTable,
         "join": Join,
+        "theatre_check": TheatreCheck,
+        "check_item": CheckItem,
         "practice": Practice,
         "set_up": SetUp,
         "operating_list": OperatingList,

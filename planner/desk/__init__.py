@@ -16,6 +16,8 @@ sign               ``plan``, ``plan_id``, ``drawn``, ``acknowledged``,     ``Sig
                    ``signer_name``, ``signed_at``
 card               ``patient``, ``plan``, ``signature``                    ``Card``
 card_pdf           the same                                                ``{pdf: base64}``
+follow_check       a ``Round`` without its ``plan_digest``                 ``Progress``
+close_check        ``round``, ``signature_id``, ``after``, ``closed_at``   ``TheatreCheck``
 self_test                                                                  ``{cases: n}``
 =================  ======================================================  ===========================================
 

@@ -41,6 +41,15 @@ DOSE_TABLE: Raw = {
     "esotropia": [{"deviation_pd": 15, "both_recess_mm": 3}, {"deviation_pd": 20, "both_recess_mm": 3.5}],
     "exotropia": [{"deviation_pd": 15, "both_recess_mm": 4}, {"deviation_pd": 20, "both_recess_mm": 5}],
 }
+CHECK_ITEM: Raw = {
+    "schema": 1,
+    "phase": "time out",
+    "role": "nurse",
+    "title": "Bed",
+    "aloud": "Is the bed locked?",
+    "goes_on": "Locked",
+    "stops": "Not locked",
+}
 PRACTICE: Raw = {
     "schema": 1,
     "decided_by": "Dr Amara Okonjo",
@@ -150,6 +159,18 @@ class Pen:
     def dose_table_again(self, first: Raw, **body: Any) -> Raw:
         """A later version of it."""
         return self.record("dose_table", first["patient"], first["body"] | body, supersedes=[first["id"]])
+
+    def stopped_check(self, line: list[Raw]) -> Raw:
+        """A check in theatre that the card itself stopped."""
+        patient, _, plan, signature = line
+        pieces = {"patient": patient["body"], "plan": plan["body"], "signature": signature["body"]}
+        check = {**pieces, "card": "replaced", "phase": "sign in"}
+        body = ask("close_check", round=check, signature_id=signature["id"], closed_at=RECORDED_AT)
+        return self.record("theatre_check", patient["patient"], body)
+
+    def check_item(self, **body: Any) -> Raw:
+        """A question that the clinic adds to the time out."""
+        return self.record("check_item", None, CHECK_ITEM | body)
 
     def practice(self, **body: Any) -> Raw:
         """A clinic's own practice: a tablet shows the plan, and a block is waited for longer."""

@@ -19,6 +19,7 @@ from types import MappingProxyType
 from typing import Any
 
 from clinic.sync.kinds import (
+    check_item,
     dose_table,
     examination,
     join,
@@ -29,6 +30,7 @@ from clinic.sync.kinds import (
     retraction,
     set_up,
     signature,
+    theatre_check,
 )
 from clinic.sync.kinds.kind import Kind
 
@@ -43,6 +45,8 @@ KINDS: Mapping[str, Kind[Any]] = MappingProxyType(
             retraction,
             dose_table,
             join,
+            theatre_check,
+            check_item,
             practice,
             set_up,
             operating_list,

@@ -1,6 +1,6 @@
 """A record taken back, with a reason. Who may write a record may take one back; a retraction stays.
 
-Codes: ``supersedes_not_allowed``, ``retraction_of_retraction``, ``role_may_not``.
+Codes: ``supersedes_not_allowed``, ``retraction_of_retraction``, ``record_stays``, ``role_may_not``.
 """
 
 from __future__ import annotations
@@ -9,6 +9,7 @@ from uuid import UUID
 
 from clinic.people.role import Role
 from clinic.sync.kinds import (
+    check_item,
     dose_table,
     examination,
     join,
@@ -33,6 +34,7 @@ WRITERS = {
         signature,
         dose_table,
         join,
+        check_item,
         practice,
         set_up,
         operating_list,
@@ -56,6 +58,9 @@ def fit(incoming: Incoming[Retraction], known: Known) -> None:
     target = known.records.get(about(incoming.body))
     kind = target.kind if target else ""
     known.find(about(incoming.body), kind=kind, patient=incoming.entry.patient, where="body.record_id")
+    if kind == "theatre_check":
+        text = "A check in theatre stays, a stopped one above all. A new check follows it."
+        raise Rejected("record_stays", text, field="body.record_id")
     if kind not in WRITERS:
         raise Rejected("retraction_of_retraction", "A retraction stays.", field="body.record_id")
     if incoming.sender.role not in WRITERS[kind]:

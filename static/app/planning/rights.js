@@ -12,6 +12,8 @@ export const WRITERS = {
   retraction: ['surgeon', 'clinic', 'coordinator'],
   dose_table: ['surgeon'],
   join: ['surgeon', 'clinic', 'coordinator'],
+  theatre_check: ['surgeon', 'clinic', 'theatre'],
+  check_item: ['surgeon'],
   practice: ['surgeon'],
   set_up: ['surgeon'],
   operating_list: ['surgeon', 'coordinator'],

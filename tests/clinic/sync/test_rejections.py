@@ -209,6 +209,8 @@ WRITERS = {
     "retraction": {"surgeon", "orthoptist", "coordinator"},
     "dose_table": {"surgeon"},
     "join": {"surgeon", "orthoptist", "coordinator"},
+    "theatre_check": {"surgeon", "orthoptist", "theatre_nurse"},
+    "check_item": {"surgeon"},
     "practice": {"surgeon"},
     "set_up": {"surgeon"},
     "operating_list": {"surgeon", "coordinator"},
