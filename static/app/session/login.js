@@ -14,19 +14,22 @@ import { noteStorage } from '../store/protection.js';
  * @property {Clinic | null} clinic
  * @property {Clinic[]} clinics
  * @property {number} waitUntil
+ * @property {Emptied | null} emptied  after this phone was revoked: what became of what was here
  */
+/** @typedef {import('../store/device.js').Emptied} Emptied */
 /**
  * @typedef {object} StoreDoor
  * @property {import('../observable.js').Observable<Ledger | null>} ledger
  * @property {(who: {author: string, clinic: string, device: string}) => Promise<Ledger>} openStore
  * @property {() => void} closeStore
+ * @property {(author: string) => Promise<unknown>} eraseLedgersOf  in whichever clinic
  */
 
 /** Who proved who they are has this long to confirm what it costs. */
 const CONFIRM_MS = 2 * 60_000;
 
 /** @type {Session} */
-const NOBODY = { phase: 'signed-out', login: 'unknown', user: null, clinic: null, clinics: [], waitUntil: 0 };
+const NOBODY = { phase: 'signed-out', login: 'unknown', user: null, clinic: null, clinics: [], waitUntil: 0, emptied: null };
 
 /**
  * @param {object} parts
@@ -52,9 +55,12 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
 
   async function open() {
     const isNew = !(await device.get('device'));
+    const emptied = (await device.get('emptied')) ?? null;
+    // The app may have been closed in the middle of it.
+    if (emptied?.due) await finishEmptying(emptied);
     const account = await device.get('account');
     if (account) return enter(account.user, account.clinic);
-    session.set(NOBODY);
+    session.set({ ...NOBODY, emptied: emptied && { ...emptied, due: false } });
     // A browser that the server knows, on a phone that knows nothing: the storage was cleared, by the browser or by hand.
     const hello = await server.greet().catch(() => null);
     if (hello?.user && (await device.get('signOutDue'))) await finishSignOut();
@@ -78,8 +84,9 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
    *   `second_factor_required`
    */
   async function signIn(who) {
-    const hello = await server.signIn({ ...who, device: await device.identity() });
+    const hello = await proveWho(who);
     await device.set('signOutDue', false);
+    await device.set('emptied', null);
     noteStorage({ cleared: false });
     const user = /** @type {User} */ (hello.user);
     const { user: before, clinic: beforeAt } = session.get();
@@ -93,6 +100,59 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
     if (!only) throw new Fault('no_clinic', 'This account belongs to no clinic. Ask the coordinator.');
     session.set({ ...NOBODY, phase: 'choose-clinic', login: 'signed-in', user, clinics: hello.clinics });
     if (!others.length) await enter(user, only);
+  }
+
+  /**
+   * @param {{username: string, password: string, code?: string}} who
+   */
+  async function proveWho(who) {
+    try {
+      return await server.signIn({ ...who, device: await device.identity() });
+    } catch (/** @type {any} */ error) {
+      if (error.code === 'device_closed') await empty(who.username, { sent: false });
+      throw error;
+    }
+  }
+
+  /**
+   * This phone was revoked for this person: what they have here goes, in every clinic, and the phone says so until somebody signs in.
+   *
+   * @param {string} username
+   * @param {{sent: boolean}} how  whether all that could be sent was sent first
+   */
+  async function empty(username, { sent }) {
+    const { user } = session.get();
+    const ledger = user?.username === username ? store.ledger.get() : null;
+    const lost = (await ledger?.unsent().catch(() => null)) ?? { records: 0, drafts: 0 };
+    const emptied = { username, name: (user?.username === username && user.full_name) || username, sent, lost: total(lost) ? inWords(lost) : '', due: true };
+    await device.set('emptied', emptied);
+    await finishEmptying(emptied);
+    session.set({ ...(ledger ? NOBODY : session.get()), emptied: { ...emptied, due: false } });
+    await finishSignOut();
+  }
+
+  /** @param {Emptied} emptied */
+  async function finishEmptying(emptied) {
+    const account = await device.get('account');
+    if (account?.user.username === emptied.username) {
+      const who = { author: emptied.username, clinic: account.clinic.id, device: '' };
+      const ledger = store.ledger.get() ?? (await store.openStore(who));
+      await device.set('signOutDue', true);
+      await leave();
+      tabs.postMessage('signed-out');
+      await ledger.erase();
+      await device.set('account', null);
+    }
+    await store.eraseLedgersOf(emptied.username);
+    await device.set('emptied', { ...emptied, due: false });
+  }
+
+  /** For a person who is to go on with a phone that was revoked: to the clinic it is another one from now on. */
+  async function becomeAnotherDevice() {
+    await device.set('device', null);
+    await device.identity();
+    await device.set('emptied', null);
+    change({ emptied: null });
   }
 
   /** @param {string} id */
@@ -176,7 +236,7 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
     const ledger = opened();
     if (!user || !clinic) throw new Fault('signed_out', 'Sign in first.');
     // Once is enough for the question and its confirmation: the code of a second factor is good for one use.
-    if (Date.now() > knownUntil) await server.signIn({ username: user.username, ...who, device: await device.identity() });
+    if (Date.now() > knownUntil) await proveWho({ username: user.username, ...who });
     knownUntil = Date.now() + CONFIRM_MS;
     change({ login: 'signed-in' });
     const unsent = await ledger.unsent();
@@ -200,7 +260,7 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
   };
 
   return {
-    session, open, signIn, chooseClinic, setSecret, unlock, lock, lockThisTab, signOut, startAfresh,
+    session, open, signIn, chooseClinic, empty, becomeAnotherDevice, setSecret, unlock, lock, lockThisTab, signOut, startAfresh,
 
     /** @type {(secret: string, next: string) => Promise<void>} */
     changeSecret: (secret, next) => opened().changeSecret(secret, next),

@@ -1,11 +1,13 @@
 /**
  * The door of the session: who is here, and whether their records are open.
  *
- *     session      observable of {phase, login, user, clinic, clinics, waitUntil}
+ *     session      observable of {phase, login, user, clinic, clinics, waitUntil, emptied}
  *       phase      'starting', 'signed-out', 'choose-clinic', 'no-secret', 'locked', 'open'
  *       login      'unknown', 'signed-in', 'expired': what the server thinks; it matters to sync alone
  *       clinics    to choose from, in phase 'choose-clinic'
  *       waitUntil  after wrong secrets, when the next try counts (ms of the device's clock); 0 when at once
+ *       emptied    null, or after this phone was revoked {name, sent, lost}: whose records were removed, and what was lost in words
+ *     becomeAnotherDevice()          so that a revoked phone can be used again
  *     signIn({username, password, code}), chooseClinic(id), setSecret(secret), unlock(secret), lock(), changeSecret(old, next)
  *     signOut({leaving})             refused with `unsent_work` (value: how many) unless `leaving` is that number; what was not
  *                                    sent stays on this phone, sealed, for the next time the same person signs in here
@@ -16,7 +18,7 @@
  * `login.js` decides, `auto-lock.js` watches the clock.
  */
 import { observable } from '../observable.js';
-import { closeStore, device, ledger, openStore } from '../store/store.js';
+import { closeStore, device, eraseLedgersOf, ledger, openStore } from '../store/store.js';
 import { AUTO_LOCK_DEFAULT_MIN, watchIdle } from './auto-lock.js';
 import { makeSession } from './login.js';
 import { connect } from './server.js';
@@ -31,10 +33,10 @@ export const server = connect({ onHeard: heard => listeners.forEach(listener => 
 /** @param {(heard: import('./server.js').Heard) => void} listener */
 export const onHeard = listener => void listeners.add(listener);
 
-const here = makeSession({ device, server, store: { ledger, openStore, closeStore } });
+const here = makeSession({ device, server, store: { ledger, openStore, closeStore, eraseLedgersOf } });
 
 export const { session, signIn, chooseClinic, setSecret, unlock, lock, changeSecret, signOut, startAfresh } = here;
-export const { expire, confirm, sendBeforeLeaving } = here;
+export const { becomeAnotherDevice, empty, expire, confirm, sendBeforeLeaving } = here;
 
 export const autoLock_min = observable(AUTO_LOCK_DEFAULT_MIN);
 

@@ -4,13 +4,22 @@ import { DEVICE_STEPS } from './schema.js';
 
 /**
  * @typedef {object} Facts
- * @property {{id: string, name: string}} device  made once, kept for good
+ * @property {{id: string, name: string} | null} device  made once, kept for good; made anew only after it was revoked
+ * @property {Emptied | null} emptied  that this phone was revoked for a person, until somebody signs in again
  * @property {Account | null} account  whose ledger opens when the app starts
  * @property {boolean} signOutDue  a sign-out that the server has not heard of yet
  * @property {number} autoLock_min
  * @property {{asked: string, persisted: boolean}} protection  what the browser answered, and when
  */
 /** @typedef {{username: string, full_name: string}} User */
+/**
+ * @typedef {object} Emptied
+ * @property {string} username
+ * @property {string} name
+ * @property {boolean} sent  whether all that could be sent was sent first
+ * @property {string} lost  what was not with the clinic, in words
+ * @property {boolean} due  it is still to be done
+ */
 /** @typedef {{id: string, name: string, role: string}} Clinic */
 /** @typedef {{user: User, clinic: Clinic}} Account */
 /** @typedef {ReturnType<typeof openDevice>} Device */
@@ -38,7 +47,7 @@ export function openDevice({ name = 'device', notify } = {}) {
       await db.run(['facts'], 'readwrite', tx => tx.objectStore('facts').put(value, key), { strict: true });
     },
 
-    /** @returns {Promise<Facts['device']>} */
+    /** @returns {Promise<{id: string, name: string}>} */
     identity() {
       return db.run(['facts'], 'readwrite', async tx => {
         const facts = tx.objectStore('facts');

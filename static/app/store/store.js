@@ -17,6 +17,7 @@
  */
 import { Fault } from '../fault.js';
 import { observable } from '../observable.js';
+import { database } from './db.js';
 import { openDevice } from './device.js';
 import { openLedger } from './ledger.js';
 import { askProtection, noteStorage } from './protection.js';
@@ -63,6 +64,17 @@ export async function openStore(who) {
   ledger.set(opened);
   await opened.readOutbox();
   return opened;
+}
+
+/**
+ * Removes every ledger of a person on this phone, in whichever clinic, unopened.
+ *
+ * @param {string} author
+ */
+export async function eraseLedgersOf(author) {
+  const found = (await indexedDB.databases?.()) ?? [];
+  const names = found.map(({ name }) => name ?? '').filter(name => name.startsWith('ledger/') && name.split('/')[2] === author);
+  await Promise.all(names.map(name => database(name, [], { notify }).erase()));
 }
 
 export function closeStore() {

@@ -17,7 +17,7 @@
  * is the round, `push.js` and `pull.js` its halves, `pace.js` the waiting times.
  */
 import { observable } from '../observable.js';
-import { confirm, expire, onHeard, sendBeforeLeaving, server, session } from '../session/session.js';
+import { confirm, empty, expire, onHeard, sendBeforeLeaving, server, session } from '../session/session.js';
 import { noteStorage } from '../store/protection.js';
 import { ledger, outbox } from '../store/store.js';
 import { drain } from './drain.js';
@@ -105,6 +105,7 @@ async function oneRound() {
   await tell();
   switch (outcome.end) {
     case 'done':
+    case 'fetched':
       failures = 0;
       await confirm();
       return plan(waitAfterSuccess());
@@ -113,6 +114,9 @@ async function oneRound() {
       return plan(waitAfterFailure(failures, { retryAfter_s: outcome.retryAfter_s }));
     case 'signed-out':
       return expire();
+    case 'wipe':
+      note({ error: null });
+      return empty(open.author, { sent: outcome.problem?.code === 'device_revoked' });
     default:
       return undefined;
   }

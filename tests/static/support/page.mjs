@@ -35,6 +35,7 @@ globalThis.fetch = async (path, { method, body }) => {
 
 async function answer(method, path, body) {
   if (path.endsWith('/session')) {
+    if (method === 'POST' && site.closed.has(body.device.id)) throw new ServerFault(403, { code: 'device_closed', text: 'Closed.' });
     if (method === 'POST') site.who = body.username;
     if (method === 'DELETE') site.who = null;
     return {
@@ -44,6 +45,7 @@ async function answer(method, path, body) {
     };
   }
   if (!site.who) throw new ServerFault(401, { code: 'not_authenticated', text: 'Sign in first.' });
+  site.username = site.who;
   return { ...(await site.call(method, path, { body })), server_time: serverTime() };
 }
 
