@@ -32,5 +32,6 @@ export const screens = [
   { path: '/patients/:patient/card/:signature', phase: 'open', load: () => import('./card/screen.js') },
 
   { path: '/status', phase: 'open', load: () => import('./status/screen.js') },
+  { path: '/devices', phase: 'open', load: () => import('./devices/screen.js') },
   { path: '/settings', phase: 'open', load: () => import('./settings/screen.js') },
 ];

@@ -40,3 +40,9 @@ test('the announced state has no age in it, so that a ticking clock announces no
   assert.equal(early.state, late.state);
   assert.notEqual(early.more, late.more);
 });
+
+test('an app too old to send says what to do about it, whatever waits', () => {
+  const error = { code: 'client_too_old' };
+  assert.equal(words({ error }).more, 'update the app to send');
+  assert.equal(words({ error, waiting: 1, oldestWaitingAt: '2026-11-25T10:00:00Z' }).more, 'oldest 2 h ago · update the app to send');
+});

@@ -7,13 +7,13 @@ import { agoWords } from '../calendar/ago.js';
  * @property {string} state the state in words with its count: what is announced when it changes
  * @property {string} more ages: of the oldest that waits, and of the last word from the clinic
  *
- * @param {{waiting: number, attention: number, oldestWaitingAt: string | null, lastHeard: string | null}} sync
+ * @param {{waiting: number, attention: number, oldestWaitingAt: string | null, lastHeard: string | null, error?: {code: string} | null}} sync
  * @param {'unknown' | 'signed-in' | 'expired'} login
  * @param {number} nowMs
  * @returns {StorageWords}
  */
 export function storageWords(sync, login, nowMs) {
-  const heard = login === 'expired' ? 'sign in to send and fetch' : sync.lastHeard ? `clinic heard ${agoWords(sync.lastHeard, nowMs)}` : 'clinic not heard yet';
+  const heard = login === 'expired' ? 'sign in to send and fetch' : isTooOld(sync) ? 'update the app to send' : sync.lastHeard ? `clinic heard ${agoWords(sync.lastHeard, nowMs)}` : 'clinic not heard yet';
   const oldest = sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${agoWords(sync.oldestWaitingAt, nowMs)}` : '';
   if (sync.attention > 0) {
     const also = sync.waiting > 0 ? `${sync.waiting} more saved` : '';
@@ -22,6 +22,9 @@ export function storageWords(sync, login, nowMs) {
   if (sync.waiting > 0) return { mark: 'saved', state: `Saved on this phone: ${sync.waiting}`, more: listed(oldest, heard) };
   return { mark: 'sent', state: 'Sent', more: heard };
 }
+
+/** @param {{error?: {code: string} | null}} sync */
+const isTooOld = ({ error }) => error?.code === 'client_too_old';
 
 /** @param {string[]} facts */
 function listed(...facts) {

@@ -13,6 +13,9 @@ export function Account() {
       <div class="fact"><dt>Name</dt><dd>${user.full_name || user.username}</dd></div>
       <div class="fact"><dt>Clinic</dt><dd>${clinic.name}, as ${clinic.role}</dd></div>
     </dl>
-    <div class="buttons"><${SignOut} label="Sign out" /></div>
+    <div class="buttons">
+      <a class="button" href="#/devices">Your devices</a>
+      <${SignOut} label="Sign out" />
+    </div>
   </section>`;
 }

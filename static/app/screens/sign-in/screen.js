@@ -4,12 +4,13 @@ import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { chooseClinic, session } from '../../session/session.js';
 import { html, useState } from '../../vendor/preact.js';
+import { Emptied } from './emptied.js';
 import { LoginForm } from './login-form.js';
 
 export default function SignIn() {
-  const { phase, clinics, user } = useObservable(session);
+  const { phase, clinics, user, emptied } = useObservable(session);
   if (phase === 'choose-clinic') return html`<${ChooseClinic} clinics=${clinics} />`;
-  return user ? html`<${Again} username=${user.username} />` : html`<${First} />`;
+  return user ? html`<${Again} username=${user.username} />` : html`<${First} emptied=${emptied} />`;
 }
 
 /** @param {{username: string}} props */
@@ -22,9 +23,11 @@ function Again({ username }) {
   <//>`;
 }
 
-function First() {
+/** @param {{emptied: import('../../session/login.js').Emptied | null}} props */
+function First({ emptied }) {
   return html`<${Frame} title="Sign in" layout="alone" next=${{ label: 'Sign in', form: 'login' }}>
     <div class="stack">
+      ${emptied && html`<${Emptied} emptied=${emptied} />`}
       <p>With the account of your clinic. This needs a network once; from then on the app works without one.</p>
       <${LoginForm} id="login" />
     </div>

@@ -36,7 +36,8 @@ export function Sending({ sync, total }) {
       ${sync.waiting > 0 && ' Without a network everything works on; it is sent by itself when the clinic can be reached.'}
     </p>
     ${login === 'expired' && html`<div class="buttons"><a class="button" href="#/sign-in">Sign in to send and fetch</a></div>`}
-    ${sync.error && html`<${Notice} level="note"><p>The last try: ${sync.error.text}</p><//>`}
+    ${sync.error?.code === 'client_too_old' && html`<${Notice} level="caution"><p>${sync.error.text}</p><//>`}
+    ${sync.error && sync.error.code !== 'client_too_old' && html`<${Notice} level="note"><p>The last try: ${sync.error.text}</p><//>`}
     ${Math.abs(sync.clockOff_s ?? 0) > CLOCK_LIMIT_S &&
     html`<${Notice} level="caution">
       <p>This phone’s clock is ${Math.round(Math.abs(sync.clockOff_s) / 60)} minutes ${sync.clockOff_s > 0 ? 'ahead of' : 'behind'} the clinic’s. Times written here mislead; set the clock.</p>

@@ -1,0 +1,26 @@
+/** One device: what it is called, when it was seen, and whether it is still in use. */
+import { agoWords, momentWords } from '../../parts/calendar/ago.js';
+import { useNow } from '../../parts/calendar/clock.js';
+import { html } from '../../vendor/preact.js';
+import { Revoke } from './revoke.js';
+
+/** @param {{device: import('./use-devices.js').OwnDevice, revoke: (device: import('./use-devices.js').OwnDevice) => unknown}} props */
+export function DeviceLine({ device, revoke }) {
+  const now = useNow();
+  return html`<li class="card device-line">
+    <div>
+      <h2>${device.name} ${device.this && html`<span class="device-this">in your hand</span>`}</h2>
+      <p>Last seen ${momentWords(device.last_seen_at)} (${agoWords(device.last_seen_at, now)})</p>
+      <p class="small soft">First signed in ${momentWords(device.registered_at)}</p>
+      ${device.revoked_at && html`<p><strong>Revoked ${momentWords(device.revoked_at)}.</strong> ${restOf(device)}</p>`}
+    </div>
+    ${!device.revoked_at && html`<${Revoke} device=${device} revoke=${revoke} />`}
+  </li>`;
+}
+
+/** @param {import('./use-devices.js').OwnDevice} device */
+function restOf({ closed_at }) {
+  return closed_at
+    ? 'It has sent all that it held, and was emptied.'
+    : 'It has not been heard since. When it is opened with a network it sends what it holds, and is emptied.';
+}
