@@ -2,6 +2,8 @@
 import { Fault } from '../fault.js';
 import { observable } from '../observable.js';
 import { noteStorage } from '../store/protection.js';
+import { checkSecret } from '../store/secret.js';
+import { fetchHalf } from './device-keys.js';
 
 /** @typedef {import('../store/device.js').User} User */
 /** @typedef {import('../store/device.js').Clinic} Clinic */
@@ -254,6 +256,23 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
     await enter(user, clinic);
   }
 
+  /**
+   * A new secret in place of a forgotten one, by a sign-in on this phone. Nothing that is here is lost, and nothing is changed
+   * unless all of it succeeds.
+   *
+   * @param {{password: string, code?: string, next: string}} how
+   */
+  async function recover({ next, ...who }) {
+    checkSecret(next);
+    const { user } = session.get();
+    const ledger = opened();
+    if (!user) throw new Fault('signed_out', 'Sign in first.');
+    await proveWho({ username: user.username, ...who });
+    change({ login: 'signed-in' });
+    await ledger.renew(await fetchHalf(ledger, server), next);
+    change({ phase: 'open', waitUntil: 0 });
+  }
+
   tabs.onmessage = ({ data }) => {
     if (data === 'lock') lockThisTab();
     if (data === 'signed-out' && session.get().phase !== 'signed-out') leave();
@@ -261,9 +280,13 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
 
   return {
     session, open, signIn, chooseClinic, empty, becomeAnotherDevice, setSecret, unlock, lock, lockThisTab, signOut, startAfresh,
+    recover,
 
     /** @type {(secret: string, next: string) => Promise<void>} */
     changeSecret: (secret, next) => opened().changeSecret(secret, next),
+
+    /** Whether a forgotten secret can be replaced by a sign-in. */
+    canRecover: async () => (await store.ledger.get()?.canRecover()) ?? false,
 
     /** The server no longer knows us: sync waits for a new log-in, nothing else changes. */
     expire: () => change({ login: 'expired' }),

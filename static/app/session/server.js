@@ -4,14 +4,18 @@
  *     await server.call('POST', `/api/v1/clinics/${id}/push`, {body})   resolves with the answer, rejects with ServerFault
  *
  * A write refused for its CSRF token (another tab signed in) is tried once more with a fresh one, unless somebody else is signed
- * in by now. `onHeard` is told the server's clock with each answer that carries it.
+ * in by now. `onHeard` is told the server's clock with each answer that carries it. Large bodies go compressed, unless something on
+ * the way spoils that: then they go plain from there on.
  */
 import { Fault } from '../fault.js';
+import { packed } from './packing.js';
 
 /** Number of the API's protocol that this app speaks; compared with the server's `minimum_client`. */
 export const CLIENT = 1;
 
 const CALL_MS = 60_000;
+/** What the server says of a compressed body that it cannot read. */
+const SPOILT = ['encoding_unknown', 'bad_encoding'];
 
 /**
  * @typedef {object} Hello
@@ -48,6 +52,7 @@ export class ServerFault extends Fault {
 export function connect({ fetch = (...args) => globalThis.fetch(...args), onHeard = () => {}, limit_ms = CALL_MS } = {}) {
   /** @type {Hello | null} */
   let hello = null;
+  let mayPack = true;
 
   /** Who the server takes this browser for, and a fresh CSRF token. */
   async function greet() {
@@ -84,12 +89,32 @@ export function connect({ fetch = (...args) => globalThis.fetch(...args), onHear
     /** @type {Record<string, string>} */
     const headers = { Accept: 'application/json', 'X-Client': String(CLIENT) };
     if (method !== 'GET') headers['X-CSRFToken'] = hello?.csrf_token ?? '';
-    if (body !== undefined) headers['Content-Type'] = 'application/json';
+    const text = body === undefined ? undefined : JSON.stringify(body);
+    if (text !== undefined) headers['Content-Type'] = 'application/json';
+    if (text === undefined || !mayPack) return deliver(method, path, headers, text);
+    const { body: small, encoding } = await packed(text);
+    if (!encoding) return deliver(method, path, headers, text);
+    try {
+      return await deliver(method, path, { ...headers, 'Content-Encoding': encoding }, small);
+    } catch (error) {
+      if (!(error instanceof ServerFault) || !SPOILT.includes(error.code)) throw error;
+      mayPack = false;
+      return deliver(method, path, headers, text);
+    }
+  }
+
+  /**
+   * @param {string} method
+   * @param {string} path
+   * @param {Record<string, string>} headers
+   * @param {string | ArrayBuffer} [body]
+   */
+  async function deliver(method, path, headers, body) {
     const sentAt = Date.now();
     const { response, answer } = await reach(path, {
       method,
       headers,
-      body: body === undefined ? undefined : JSON.stringify(body),
+      body,
       credentials: 'same-origin',
       cache: 'no-store',
       signal: AbortSignal.timeout(limit_ms),

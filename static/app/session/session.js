@@ -12,6 +12,7 @@
  *     signOut({leaving})             refused with `unsent_work` (value: how many) unless `leaving` is that number; what was not
  *                                    sent stays on this phone, sealed, for the next time the same person signs in here
  *     startAfresh({password, code, losing})  for a forgotten secret: refused with `unsent_work` unless `losing` is the number lost
+ *     recover({password, code, next})  for a forgotten secret, where `canRecover()`: a new one after a sign-in; nothing is lost
  *     autoLock_min, setAutoLock(minutes)
  *
  * Everything rejects with a `Fault`. A login that expires locks nothing and loses nothing. `server.js` speaks to the server,
@@ -36,6 +37,7 @@ export const onHeard = listener => void listeners.add(listener);
 const here = makeSession({ device, server, store: { ledger, openStore, closeStore, eraseLedgersOf } });
 
 export const { session, signIn, chooseClinic, setSecret, unlock, lock, changeSecret, signOut, startAfresh } = here;
+export const { canRecover, recover } = here;
 export const { becomeAnotherDevice, empty, expire, confirm, sendBeforeLeaving } = here;
 
 export const autoLock_min = observable(AUTO_LOCK_DEFAULT_MIN);

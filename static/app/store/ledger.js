@@ -112,9 +112,10 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
    * @param {any} row
    * @returns {Promise<Entry>}
    */
-  async function toEntry({ id, sequence, state, since, carried = null, offered = false, iv, sealed }) {
+  async function toEntry({ id, sequence, state, since, carried: note = null, offered = false, iv, sealed }) {
     const reason = keys && sealed ? await unseal(keys, `reason:${id}`, { iv, sealed }) : {};
     const { code = '', text = '', field = '' } = reason;
+    const carried = await fromNote(keys, id, note);
     return { id, sequence, state, since, carried, offered, code, text, field };
   }
 

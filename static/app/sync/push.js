@@ -56,8 +56,11 @@ export async function push(ledger, server) {
  * @returns {Promise<{results: Answer[], wipe?: boolean} | null>}  null: too much or refused as a whole, to be tried in halves
  */
 async function answerTo(batch, ledger, server) {
+  const seals = new Map(ledger.outbox.get().map(({ id, carried }) => [id, carried?.tag]));
   const post = (/** @type {LedgerRecord[]} */ records) =>
-    server.call('POST', `/api/v1/clinics/${ledger.clinic}/push`, { body: { device: ledger.device, records: records.map(bare) } });
+    server.call('POST', `/api/v1/clinics/${ledger.clinic}/push`, {
+      body: { device: ledger.device, records: records.map(record => bare(record, seals.get(record.id))) },
+    });
   try {
     return await post(batch);
   } catch (/** @type {any} */ error) {
@@ -70,10 +73,12 @@ async function answerTo(batch, ledger, server) {
 }
 
 /**
- * The record without what the server adds to it, but for its receipt.
+ * The record without what the server adds to it, but for its receipt, and with the seal of the device that made it, where this one
+ * only carries it.
  *
  * @param {LedgerRecord} record
+ * @param {string} [seal]
  */
-function bare({ position: _position, received_at: _received, receipt, ...record }) {
-  return receipt ? { ...record, receipt } : record;
+function bare({ position: _position, received_at: _received, receipt, ...record }, seal) {
+  return { ...record, ...(receipt && { receipt }), ...(seal && { seal }) };
 }

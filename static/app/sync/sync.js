@@ -17,6 +17,7 @@
  * is the round, `push.js` and `pull.js` its halves, `pace.js` the waiting times.
  */
 import { observable } from '../observable.js';
+import { shareKeys } from '../session/device-keys.js';
 import { confirm, empty, expire, onHeard, sendBeforeLeaving, server, session } from '../session/session.js';
 import { noteStorage } from '../store/protection.js';
 import { ledger, outbox } from '../store/store.js';
@@ -108,6 +109,7 @@ async function oneRound() {
     case 'fetched':
       failures = 0;
       await confirm();
+      await shareKeys(open, server).catch(() => {});
       return plan(waitAfterSuccess());
     case 'later':
       failures += 1;
