@@ -32,7 +32,19 @@ export function clinic({ username = 'noor', feed = 'feed-1', page = 500 } = {}) 
     },
     lastHello: () => self.hello ?? null,
 
+    /** The clinic's halves of recovery, and what it gave for carrying: no part of sync, and not among the calls. */
+    half: null,
+    carryingKey: 'cd'.repeat(32),
+
+    keys(method, path, body) {
+      if (path.includes('/carrying')) return { key: self.carryingKey };
+      if (method === 'PUT') self.half = { key_id: body.key_id, key: body.key };
+      if (!self.half) throw new ServerFault(404, { code: 'recovery_unknown', text: 'This device left nothing here.' });
+      return structuredClone(self.half);
+    },
+
     async call(method, path, { body } = {}) {
+      if (path.includes('/recovery') || path.includes('/carrying')) return self.keys(method, path, body);
       const what = path.includes('/push') ? 'push' : 'pull';
       self.calls.push(what);
       self.before(what, body, path);
