@@ -14,6 +14,9 @@ from tests.journeys.screens.settings import Settings
 from tests.journeys.site.releases import altered_tree, copy_build, deploy
 
 NEXT_VERSION = "99.1.0"
+RUNS = "name => document.querySelector('script[type=module]')?.src.includes(name)"
+MOST_LOADS = 3
+"""The browser may hold a new release back until the page was opened anew."""
 SETTLED_MS = 1_500
 """An app that would reload by itself has done so by then."""
 OFFERED_MS = 60_000
@@ -25,7 +28,7 @@ def build_folder(app_build, tmp_path):
     return copy_build(app_build, tmp_path / "build")
 
 
-def deploy_next_version(folder, build_folder) -> None:
+def deploy_next_version(folder, build_folder):
     project = altered_tree(folder, copying="pyproject.toml")
     pyproject = project / "pyproject.toml"
     changed = re.sub(
@@ -33,7 +36,9 @@ def deploy_next_version(folder, build_folder) -> None:
     )
     assert NEXT_VERSION in changed
     pyproject.write_text(changed)
-    assert deploy(project, build_folder).version == NEXT_VERSION
+    release = deploy(project, build_folder)
+    assert release.version == NEXT_VERSION
+    return release
 
 
 def test_an_update_asks_first_and_what_was_typed_survives_it(phone, server, build_folder, tmp_path):
@@ -47,7 +52,7 @@ def test_an_update_asks_first_and_what_was_typed_survives_it(phone, server, buil
     loads = []
     page.on("domcontentloaded", lambda _: loads.append(page.url))
 
-    deploy_next_version(tmp_path / "next", build_folder)
+    new = deploy_next_version(tmp_path / "next", build_folder)
     phone.look_for_update()
     offer = page.get_by_role("status").filter(has_text="A new version is ready.")
     expect(offer).to_be_visible(timeout=OFFERED_MS)
@@ -56,10 +61,11 @@ def test_an_update_asks_first_and_what_was_typed_survives_it(phone, server, buil
     expect(form.field("Full name")).to_have_value("Half Typed")
 
     page.get_by_role("button", name="Use it now").click()
+    page.wait_for_function(RUNS, arg=new.name, timeout=OFFERED_MS)
     Unlock(page).enter()
     form.arrive()
     expect(form.field("Full name")).to_have_value("Half Typed")
-    assert len(loads) == 1
+    assert 1 <= len(loads) <= MOST_LOADS
     phone.go("/settings")
     Settings(page).arrive()
     expect(page.get_by_text(NEXT_VERSION)).to_be_visible()

@@ -16,6 +16,11 @@ import { release } from './release.js';
 const LOOK_AGAIN_MS = 60 * 60 * 1000;
 /** The browser may end the service worker in the middle of a slow download; what it has is kept. */
 const ANSWER_LIMIT_MS = 5 * 60 * 1000;
+/** Right after a start the browser may hold a new release back for minutes, because of this page; opening it anew frees it. */
+const TAKE_OVER_MS = 4000;
+/** How often the page was opened anew for a release that was held back, in this tab. */
+const TRIES = 'tries to take a release';
+const MOST_TRIES = 3;
 
 /** @typedef {{ready: boolean, offline: 'unknown' | 'fetching' | 'ready' | 'incomplete' | 'impossible'}} UpdateState */
 
@@ -47,6 +52,7 @@ export async function startUpdates() {
     return tell({ offline: 'incomplete' });
   }
   watch(registration);
+  goOnTaking(registration);
   lookAgainWhenever(registration);
   whenEngineSettled(makeReadyForOffline);
 }
@@ -60,8 +66,22 @@ export function beforeReload(keep) {
 export async function applyUpdate() {
   await Promise.all([...keepers].map((keep) => keep()));
   applying = true;
-  if (registration?.waiting) registration.waiting.postMessage({ ask: 'take over' });
-  else location.reload();
+  if (!registration?.waiting) return location.reload();
+  registration.waiting.postMessage({ ask: 'take over' });
+  setTimeout(() => {
+    sessionStorage.setItem(TRIES, String(triesSoFar() + 1));
+    location.reload();
+  }, TAKE_OVER_MS);
+}
+
+/** @param {ServiceWorkerRegistration} found */
+function goOnTaking(found) {
+  if (found.waiting && triesSoFar() && triesSoFar() < MOST_TRIES) applyUpdate();
+  else sessionStorage.removeItem(TRIES);
+}
+
+function triesSoFar() {
+  return Number(sessionStorage.getItem(TRIES));
 }
 
 /** @param {ServiceWorkerRegistration} found */
