@@ -73,6 +73,16 @@ export function draftBook(db, shelf, { onProblem = () => {} } = {}) {
     }
   }
 
+  /**
+   * @param {Keys} open
+   * @param {any} row
+   * @returns {Promise<{name: string, value: unknown} | null>}
+   */
+  function unsealed(open, row) {
+    // The first version of the app sealed drafts under another name.
+    return unseal(open, `${shelf}:${row.name}`, row).catch(() => unseal(open, `draft:${row.name}`, row)).catch(() => null);
+  }
+
   /** @param {string} name */
   function note(name) {
     due.add(name);
@@ -131,7 +141,7 @@ export function draftBook(db, shelf, { onProblem = () => {} } = {}) {
       keys = opened;
       values = new Map();
       for (const row of rows.values()) {
-        const draft = row.gone ? null : await unseal(opened, `${shelf}:${row.name}`, row).catch(() => null);
+        const draft = row.gone ? null : await unsealed(opened, row);
         if (draft) values.set(draft.name, draft.value);
       }
     },
