@@ -38,9 +38,10 @@ const NOBODY = { phase: 'signed-out', login: 'unknown', user: null, clinic: null
  * @param {import('../store/device.js').Device} parts.device
  * @param {import('./server.js').Server} parts.server
  * @param {StoreDoor} parts.store
+ * @param {import('./marker.js').Marker} [parts.marker]
  * @param {BroadcastChannel} [parts.tabs]  to the other tabs of this app
  */
-export function makeSession({ device, server, store, tabs = new BroadcastChannel('session') }) {
+export function makeSession({ device, server, store, marker, tabs = new BroadcastChannel('session') }) {
   /** @type {import('../observable.js').Observable<Session>} */
   const session = observable(/** @type {Session} */ ({ ...NOBODY, phase: 'starting' }));
   /** @type {() => Promise<unknown>} */
@@ -63,7 +64,8 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
     const account = await device.get('account');
     if (account) return enter(account.user, account.clinic);
     session.set({ ...NOBODY, emptied: emptied && { ...emptied, due: false } });
-    // A browser that the server knows, on a phone that knows nothing: the storage was cleared, by the browser or by hand.
+    // A browser that the server knows, or that bears our mark, on a phone that knows nothing: the storage was cleared.
+    if (isNew && marker?.get()) noteStorage({ cleared: true });
     const hello = await server.greet().catch(() => null);
     if (hello?.user && (await device.get('signOutDue'))) await finishSignOut();
     else if (hello?.user && isNew) noteStorage({ cleared: true });
@@ -77,6 +79,7 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
     const { id } = await device.identity();
     const ledger = await store.openStore({ author: user.username, clinic: clinic.id, device: id });
     await device.set('account', { user, clinic });
+    marker?.set();
     const phase = (await ledger.hasSecret()) ? 'locked' : 'no-secret';
     change({ phase, user, clinic, clinics: [], waitUntil: await ledger.waitUntil() });
   }
@@ -89,7 +92,6 @@ export function makeSession({ device, server, store, tabs = new BroadcastChannel
     const hello = await proveWho(who);
     await device.set('signOutDue', false);
     await device.set('emptied', null);
-    noteStorage({ cleared: false });
     const user = /** @type {User} */ (hello.user);
     const { user: before, clinic: beforeAt } = session.get();
     const stillIn = before?.username === user.username && hello.clinics.find(({ id }) => id === beforeAt?.id);

@@ -22,6 +22,7 @@ import { observable } from '../observable.js';
 import { closeStore, device, eraseLedgersOf, ledger, openStore } from '../store/store.js';
 import { AUTO_LOCK_DEFAULT_MIN, watchIdle } from './auto-lock.js';
 import { makeSession } from './login.js';
+import { marker } from './marker.js';
 import { connect } from './server.js';
 
 export { AUTO_LOCK_CHOICES_MIN } from './auto-lock.js';
@@ -34,7 +35,7 @@ export const server = connect({ onHeard: heard => listeners.forEach(listener => 
 /** @param {(heard: import('./server.js').Heard) => void} listener */
 export const onHeard = listener => void listeners.add(listener);
 
-const here = makeSession({ device, server, store: { ledger, openStore, closeStore, eraseLedgersOf } });
+const here = makeSession({ device, server, store: { ledger, openStore, closeStore, eraseLedgersOf }, marker });
 
 export const { session, signIn, chooseClinic, setSecret, unlock, lock, changeSecret, signOut, startAfresh } = here;
 export const { canRecover, recover } = here;

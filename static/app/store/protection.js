@@ -53,6 +53,20 @@ export async function askProtection(device) {
   await measureStorage();
 }
 
+/** Below this nobody should begin a day's work: some hundreds of records with their plans. */
+const LITTLE_BYTES = 20e6;
+const LITTLE_SHARE = 0.05;
+
+/**
+ * @param {Pick<StorageState, 'usage' | 'quota'>} state
+ * @returns {boolean}  whether the room that the browser allows is nearly used up
+ */
+export function isNearlyFull({ usage, quota }) {
+  if (usage === null || !quota) return false;
+  const left = quota - usage;
+  return left < LITTLE_BYTES || left < quota * LITTLE_SHARE;
+}
+
 export async function measureStorage() {
   const estimate = await navigator.storage?.estimate?.();
   noteStorage({ usage: estimate?.usage ?? null, quota: estimate?.quota ?? null });

@@ -20,7 +20,7 @@ import { observable } from '../observable.js';
 import { database } from './db.js';
 import { openDevice } from './device.js';
 import { openLedger } from './ledger.js';
-import { askProtection, noteStorage } from './protection.js';
+import { askProtection, measureStorage, noteStorage } from './protection.js';
 
 /** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {import('./ledger.js').Ledger} Ledger */
@@ -97,7 +97,7 @@ export async function saveRecord(kind, saving) {
   try {
     const record = await current().save(kind, saving);
     noteStorage({ problem: null });
-    askProtection(device).catch(noteProblem);
+    askProtection(device).then(measureStorage).catch(noteProblem);
     return record;
   } catch (error) {
     noteProblem(error);

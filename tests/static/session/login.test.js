@@ -2,6 +2,7 @@ import '../support/phone.mjs';
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { ServerFault } from '../../../static/app/session/server.js';
+import { shareKeys } from '../../../static/app/session/device-keys.js';
 import { makeSession } from '../../../static/app/session/login.js';
 import { openDevice } from '../../../static/app/store/device.js';
 import { openLedger } from '../../../static/app/store/ledger.js';
@@ -38,6 +39,12 @@ function door(accounts = { noor: [HARBOUR] }) {
       await self.greet();
       self.who = null;
     },
+    async call(method, path, { body } = {}) {
+      await self.greet();
+      if (method === 'PUT') self.half = { key_id: body.key_id, key: body.key };
+      if (path.endsWith('/carrying')) return { key: 'cd'.repeat(32) };
+      return self.half;
+    },
   };
   return self;
 }
@@ -45,7 +52,7 @@ function door(accounts = { noor: [HARBOUR] }) {
 let made = 0;
 
 /** The app on one phone; `again` starts it afresh on the same storage. */
-function app(server = door(), place = `@${(made += 1)}`) {
+function app(server = door(), place = `@${(made += 1)}`, more = {}) {
   const device = openDevice({ name: `device${place}` });
   const ledger = observable(null);
   const store = {
@@ -61,7 +68,7 @@ function app(server = door(), place = `@${(made += 1)}`) {
       ledger.set(null);
     },
   };
-  const here = makeSession({ device, server, store, tabs: new BroadcastChannel(`session${place}`) });
+  const here = makeSession({ device, server, store, tabs: new BroadcastChannel(`session${place}`), ...more });
   return {
     ...here, server, device, ledger, place,
     phase: () => here.session.get().phase,
@@ -262,6 +269,38 @@ test('who forgot the secret starts afresh with the password, told what is lost a
   assert.deepEqual(phone.ledger.get().records.get(), []);
 });
 
+test('a forgotten PIN is replaced by a sign-in, and everything is still there', async () => {
+  const before = await working();
+  await save(before);
+  await shareKeys(before.ledger.get(), before.server);
+  const [record] = before.ledger.get().records.get();
+  const phone = before.again();
+  await phone.open();
+  assert.equal(await phone.canRecover(), true);
+  await assert.rejects(phone.recover({ password: 'guessed', next: '739104' }), { code: 'sign_in_failed' });
+  await assert.rejects(phone.recover({ password: PASSWORD, next: '123456' }), { code: 'secret_too_simple' });
+  assert.equal(phone.phase(), 'locked');
+  await phone.recover({ password: PASSWORD, next: '739104' });
+  assert.equal(phone.phase(), 'open');
+  assert.equal(phone.ledger.get().find(record.id).digest, record.digest);
+  const later = phone.again();
+  await later.open();
+  await assert.rejects(later.unlock(SECRET), { code: 'wrong_secret' });
+  await later.unlock('739104');
+});
+
+test('without a network a forgotten PIN stays forgotten, and nothing is lost', async () => {
+  const before = await working();
+  await save(before);
+  await shareKeys(before.ledger.get(), before.server);
+  before.server.online = false;
+  const phone = before.again();
+  await phone.open();
+  await assert.rejects(phone.recover({ password: PASSWORD, next: '739104' }), { code: 'unreachable' });
+  await phone.unlock(SECRET);
+  assert.equal(phone.ledger.get().records.get().length, 1);
+});
+
 test('a phone that knows nothing while the clinic knows its browser says that its storage was cleared', async () => {
   noteStorage({ cleared: false });
   const server = door();
@@ -270,7 +309,14 @@ test('a phone that knows nothing while the clinic knows its browser says that it
   await phone.open();
   assert.deepEqual([phone.phase(), storageState.get().cleared], ['signed-out', true]);
   await phone.signIn({ username: 'noor', password: PASSWORD });
-  assert.equal(storageState.get().cleared, false);
+  assert.equal(storageState.get().cleared, true);
+});
+
+test('it says so without a network too, by the mark that the browser kept', async () => {
+  noteStorage({ cleared: false });
+  const phone = app(door(), undefined, { marker: { get: () => true, set: () => {} } });
+  await phone.open();
+  assert.equal(storageState.get().cleared, true);
 });
 
 test('a phone that is only new says nothing of the kind', async () => {

@@ -1,4 +1,5 @@
 /** What the app's doors need of a page, in Node: events, a document, storage of the tab, and `fetch` to an invented clinic. */
+import { gunzipSync } from 'node:zlib';
 import './phone.mjs';
 import { ServerFault } from '../../../static/app/session/server.js';
 import { CLINIC } from './phone.mjs';
@@ -7,7 +8,7 @@ import { clinic } from './clinic.mjs';
 const events = new EventTarget();
 globalThis.addEventListener = events.addEventListener.bind(events);
 globalThis.removeEventListener = events.removeEventListener.bind(events);
-globalThis.document = Object.assign(new EventTarget(), { visibilityState: 'visible' });
+globalThis.document = Object.assign(new EventTarget(), { visibilityState: 'visible', cookie: '' });
 
 // In Node a far timer would keep the test from ending, as a page's does not.
 const { setTimeout: once, setInterval: every } = globalThis;
@@ -22,10 +23,10 @@ export const site = Object.assign(clinic({ username: null }), { online: true, wh
 
 export const happen = name => events.dispatchEvent(new Event(name));
 
-globalThis.fetch = async (path, { method, body }) => {
+globalThis.fetch = async (path, { method, body, headers }) => {
   if (!site.online) throw new TypeError('Failed to fetch');
   try {
-    return Response.json(await answer(method, path, body ? JSON.parse(body) : undefined));
+    return Response.json(await answer(method, path, body ? JSON.parse(unpacked(body, headers)) : undefined));
   } catch (error) {
     if (!(error instanceof ServerFault)) throw error;
     if (error.status === 0) throw new TypeError('Failed to fetch');
@@ -48,6 +49,8 @@ async function answer(method, path, body) {
   site.username = site.who;
   return { ...(await site.call(method, path, { body })), server_time: serverTime() };
 }
+
+const unpacked = (body, headers) => (headers['Content-Encoding'] ? gunzipSync(body).toString() : body);
 
 function serverTime() {
   return new Date(Date.now() - site.ahead_s * 1000).toISOString();

@@ -45,7 +45,7 @@ export default function Secret() {
       ${kind === 'pin'
         ? html`<${Notice} level="caution"><p>Who copies this phone’s storage can find a PIN by trying them all. A passphrase of several words protects better.</p><//>`
         : html`<${Notice} level="note"><p>Four or five unrelated words are easy to remember and hard to guess.</p><//>`}
-      <${Notice} level="note"><p>It is kept nowhere. If it is forgotten, what was sent comes back from the clinic; what was not sent yet is lost.</p><//>
+      <${Notice} level="note"><p>It is kept nowhere. If it is forgotten, you can choose a new one on this phone by signing in with your password, where there is a network.</p><//>
     </form>
   <//>`;
 }

@@ -4,6 +4,7 @@ import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { chooseClinic, session } from '../../session/session.js';
 import { html, useState } from '../../vendor/preact.js';
+import { Cleared } from './cleared.js';
 import { Emptied } from './emptied.js';
 import { LoginForm } from './login-form.js';
 
@@ -28,6 +29,7 @@ function First({ emptied }) {
   return html`<${Frame} title="Sign in" layout="alone" next=${{ label: 'Sign in', form: 'login' }}>
     <div class="stack">
       ${emptied && html`<${Emptied} emptied=${emptied} />`}
+      <${Cleared} />
       <p>With the account of your clinic. This needs a network once; from then on the app works without one.</p>
       <${LoginForm} id="login" />
     </div>

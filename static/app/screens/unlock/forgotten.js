@@ -1,43 +1,21 @@
-/** What can be done when the PIN or passphrase is forgotten: begin afresh with the account's password, knowing what that costs. */
-import { Field } from '../../parts/field/field.js';
-import { Notice } from '../../parts/notice/notice.js';
-import { SecretField } from '../../parts/secret-field/secret-field.js';
+/** What can be done when the PIN or passphrase is forgotten. */
 import { Sheet } from '../../parts/sheet/sheet.js';
-import { startAfresh } from '../../session/session.js';
-import { html, useState } from '../../vendor/preact.js';
+import { canRecover } from '../../session/session.js';
+import { html, useEffect, useState } from '../../vendor/preact.js';
+import { BeginAfresh } from './begin-afresh.js';
+import { NewSecret } from './new-secret.js';
 
 export function Forgotten() {
   const [open, setOpen] = useState(false);
-  const [password, setPassword] = useState('');
-  const [code, setCode] = useState(/** @type {string | null} */ (null));
-  const [unsent, setUnsent] = useState(/** @type {{count: number, text: string} | null} */ (null));
-  const [problem, setProblem] = useState('');
+  const [can, setCan] = useState(false);
 
-  const beginAfresh = async (/** @type {Event} */ event) => {
-    event.preventDefault();
-    setProblem('');
-    try {
-      await startAfresh({ password, losing: unsent?.count ?? 0, ...(code && { code: code.trim() }) });
-    } catch (/** @type {any} */ fault) {
-      if (fault.code?.startsWith('second_factor_')) setCode('');
-      if (fault.code === 'unsent_work') setUnsent({ count: Number(fault.value), text: fault.text });
-      else setProblem(fault.text ?? 'Nothing was changed.');
-    }
-  };
+  useEffect(() => {
+    canRecover().then(setCan, () => {});
+  }, []);
 
+  const close = () => setOpen(false);
   return html`<button type="button" class="button bare" aria-haspopup="dialog" onClick=${() => setOpen(true)}>I forgot it</button>
-    <${Sheet} open=${open} title="Begin afresh on this phone" onClose=${() => setOpen(false)}>
-      <form class="stack" onSubmit=${beginAfresh} novalidate>
-        <p>Nobody can open the sealed records without it. This phone can be emptied and filled again from the clinic; that needs a network and your password.</p>
-        <${SecretField} label="Password of your account" name="afresh-password" kind="passphrase" purpose="current-password" value=${password} onInput=${setPassword} />
-        ${code !== null &&
-        html`<${Field} label="Code of your authenticator app" name="afresh-code" value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
-        ${unsent && html`<${Notice} level="stop"><p>${unsent.text}</p><//>`}
-        ${problem && html`<p class="field-fault" role="alert">${problem}</p>`}
-        <div class="buttons">
-          <button type="button" class="button" onClick=${() => setOpen(false)}>Try again to unlock</button>
-          <button class="button grave">${unsent ? 'Lose it and begin afresh' : 'Empty this phone'}</button>
-        </div>
-      </form>
+    <${Sheet} open=${open} title=${can ? 'A new PIN or passphrase' : 'Begin afresh on this phone'} onClose=${close}>
+      ${can ? html`<${NewSecret} onCannot=${() => setCan(false)} />` : html`<${BeginAfresh} onClose=${close} />`}
     <//>`;
 }

@@ -1,0 +1,14 @@
+/** The browser emptied this phone's storage: said before anybody takes an empty list for an empty clinic. */
+import { useObservable } from '../../observable.js';
+import { Notice } from '../../parts/notice/notice.js';
+import { storageState } from '../../store/protection.js';
+import { html } from '../../vendor/preact.js';
+
+export function Cleared() {
+  const { cleared } = useObservable(storageState);
+  if (!cleared) return null;
+  return html`<${Notice} level="caution">
+    <p><strong>This phone’s storage was cleared,</strong> by the browser or by hand. Sign in, and what was sent comes back from the clinic.</p>
+    <p>What was not sent is gone from here; if it was handed over by a file, take it over from that file.</p>
+  <//>`;
+}
