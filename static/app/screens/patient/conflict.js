@@ -13,13 +13,19 @@ const WORDS = {
   patient: 'the patient’s details',
   examination: 'one examination',
   plan: 'one plan',
+  set_up: 'one set-up',
+  operating_list: 'one list',
+  practice: 'the clinic’s practice',
 };
 
-/** @param {{kind: string, versions: import('../../store/envelope.js').LedgerRecord[]}} props */
-export function Conflict({ kind, versions }) {
+/**
+ * @param {{kind: string, versions: import('../../store/envelope.js').LedgerRecord[], told?: (body: any) => any}} props `told` puts names in the
+ *   place of ids before two bodies are compared
+ */
+export function Conflict({ kind, versions, told = (body) => body }) {
   const rights = useRights();
   const [problem, setProblem] = useState('');
-  const rows = differences(versions.map(({ body }) => body));
+  const rows = differences(versions.map(({ body }) => told(body)));
 
   const settle = async (version) => {
     try {

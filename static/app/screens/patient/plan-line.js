@@ -31,6 +31,7 @@ export function PlanLine({ patient, planned: { plan, signature, patientChanged }
       ${signature
         ? html`<a class="button" href=${`#/patients/${patient}/card/${signature.id}`}>Card</a>`
         : html`<a class="button" href=${`#/patients/${patient}/sign/${plan.id}`}>${rights.write('signature') ? 'Sign' : 'See the plan'}</a>`}
+      <a class="button" href=${`#/patients/${patient}/set-up/${plan.id}`}>Set-up</a>
       <${TakeBack} record=${signature ?? plan} what=${signature ? 'this signature' : 'this plan'} />
     </div>
   </section>`;

@@ -8,6 +8,7 @@ import { ClinicTables } from './clinic-tables.js';
 import { Look } from './look.js';
 import { Lock } from './lock.js';
 import { Tables } from './tables.js';
+import { TheatrePractice } from './theatre-practice.js';
 
 export default function Settings() {
   return html`<${Frame} title="Settings" back=${back}>
@@ -15,6 +16,7 @@ export default function Settings() {
       <${Look} />
       <${Tables} />
       <${ClinicTables} />
+      <${TheatrePractice} />
       <${Lock} />
       <${Account} />
       <${About} />
