@@ -1,5 +1,6 @@
 /** The card on the screen: dark unless light is chosen, what makes it void above everything, and its PDF. */
 import { useObservable } from '../../observable.js';
+import { Carried } from '../../parts/carried/carried.js';
 import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { isVoid, standingOf } from '../../planning/standing.js';
@@ -30,6 +31,7 @@ export function CardScreen({ patient, pieces }) {
   >
     <div class="theatre stack">
       <${Void} pieces=${pieces} />
+      <${Carried} records=${[patient, pieces.plan, pieces.signature]} />
       <${CardState} state=${state} faults=${faults} />
       ${card ? html`<${CardFace} card=${card} />` : state !== 'refused' && html`<${EngineWait} faults=${faults} />`}
     </div>

@@ -1,4 +1,5 @@
 /** The case as a line, newest examination first; what disturbs it stands above. */
+import { Carried } from '../../parts/carried/carried.js';
 import { Notice } from '../../parts/notice/notice.js';
 import { html } from '../../vendor/preact.js';
 import { Conflict } from './conflict.js';
@@ -11,6 +12,7 @@ import { SittingCard } from './sitting-card.js';
 export function Home({ line, records }) {
   const { patient, sittings, alone, outdated, conflicts } = line;
   return html`<div class="stack wide">
+    <${Carried} records=${records.filter((record) => record.patient === patient.patient)} />
     ${conflicts.map((conflict) => html`<${Conflict} key=${conflict.heads[0].id} kind=${conflict.kind} versions=${conflict.heads} />`)}
     ${alone.length > 0 && html`<${Alone} patient=${patient.patient} plans=${alone} />`}
     <section class="stack" aria-labelledby="examinations">

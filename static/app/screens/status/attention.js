@@ -26,10 +26,15 @@ function Refusal({ entry, record, records }) {
     </header>
     <${Notice} level="caution">
       <p>${fieldWords(entry.field) && `${fieldWords(entry.field)}: `}<strong>${entry.text}</strong></p>
-      <p class="small">It is kept on this phone, complete, until you deal with it. Other records are sent meanwhile.</p>
+      <p class="small">
+        ${entry.carried && record
+          ? `It is kept on this phone, complete. ${entry.carried.maker || record.author} corrects it on the device that made it.`
+          : 'It is kept on this phone, complete, until you deal with it. Other records are sent meanwhile.'}
+      </p>
     <//>
     <div class="buttons">
-      ${record && html`<a class="button" href=${`#${placeOf(record)}`}>Look and correct</a>`}
+      ${record && html`<a class="button" href=${`#${placeOf(record)}`}>${entry.carried ? 'Look' : 'Look and correct'}</a>`}
+      ${record && html`<a class="button" href=${`#/hand-over/${record.id}`}>Hand over by a file</a>`}
       <button type="button" class="button" onClick=${() => retry(entry.id)}>Send it again</button>
     </div>
   </article>`;

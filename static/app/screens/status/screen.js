@@ -6,6 +6,7 @@ import { syncNow, syncState } from '../../sync/sync.js';
 import { back } from '../../shell/router.js';
 import { html } from '../../vendor/preact.js';
 import { Attention } from './attention.js';
+import { ByFile } from './by-file.js';
 import { Installed } from './installed.js';
 import { Protection } from './protection.js';
 import { Sending } from './sending.js';
@@ -21,6 +22,7 @@ export default function Status() {
       <${Attention} records=${all} entries=${entries} />
       <${Sending} sync=${sync} total=${all.length} />
       <${Waiting} records=${all} entries=${entries} />
+      <${ByFile} />
       <${Protection} />
       <${Installed} />
     </div>

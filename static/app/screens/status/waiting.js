@@ -3,7 +3,7 @@ import { agoWords } from '../../parts/calendar/ago.js';
 import { useNow } from '../../parts/calendar/clock.js';
 import { find } from '../../store/heads.js';
 import { html } from '../../vendor/preact.js';
-import { kindWords, whose } from './what.js';
+import { carriedFor, kindWords, whose } from './what.js';
 
 const SHOWN = 20;
 
@@ -18,7 +18,10 @@ export function Waiting({ records, entries }) {
       ${waiting.slice(0, SHOWN).map((entry) => {
         const record = find(records, entry.id);
         return html`<li key=${entry.id}>
-          <span>${record ? `${kindWords(record)}: ${whose(records, record)}` : 'A record'}</span>
+          <span>
+            ${record ? `${kindWords(record)}: ${whose(records, record)}` : 'A record'}
+            ${entry.carried && record && html`<span class="small soft">, ${carriedFor(entry.carried, record)}</span>`}
+          </span>
           <span class="small soft">${agoWords(entry.since, now)}</span>
         </li>`;
       })}

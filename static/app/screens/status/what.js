@@ -30,6 +30,15 @@ export function whose(records, record) {
 }
 
 /**
+ * @param {import('../../store/carrying.js').Carried} carried
+ * @param {LedgerRecord} record
+ */
+export function carriedFor({ maker, stuck }, { author }) {
+  const name = maker || author;
+  return stuck ? `made by ${name}; only their device can send it` : `carried for ${name}`;
+}
+
+/**
  * Where a record can be looked at and corrected.
  *
  * @param {LedgerRecord} record

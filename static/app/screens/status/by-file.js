@@ -1,0 +1,13 @@
+/** Work from device to device without the clinic. */
+import { html } from '../../vendor/preact.js';
+
+export function ByFile() {
+  return html`<section class="stack tight" aria-labelledby="by-file">
+    <h2 id="by-file">From device to device</h2>
+    <p>Where there is no network, a sealed file carries work to another device of the clinic.</p>
+    <div class="buttons">
+      <a class="button" href="#/hand-over">Hand over</a>
+      <a class="button" href="#/take-over">Take over</a>
+    </div>
+  </section>`;
+}
