@@ -31,6 +31,14 @@ export const screens = [
   { path: '/patients/:patient/sign/:plan', phase: 'open', load: () => import('./sign/screen.js') },
   { path: '/patients/:patient/card/:signature', phase: 'open', load: () => import('./card/screen.js') },
 
+  { path: '/patients/:patient/set-up/:plan', phase: 'open', load: () => import('./set-up/screen.js') },
+
+  { path: '/lists', phase: 'open', load: () => import('./lists/screen.js') },
+  { path: '/lists/new', phase: 'open', load: () => import('./operating-list/screen.js') },
+  { path: '/lists/packing', phase: 'open', load: () => import('./packing/screen.js') },
+  { path: '/lists/:list', phase: 'open', load: () => import('./operating-list/screen.js') },
+  { path: '/practice', phase: 'open', load: () => import('./practice/screen.js') },
+
   { path: '/hand-over', phase: 'open', load: () => import('./hand-over/screen.js') },
   { path: '/hand-over/:record', phase: 'open', load: () => import('./hand-over/screen.js') },
   { path: '/take-over', phase: 'open', load: () => import('./take-over/screen.js') },
