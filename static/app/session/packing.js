@@ -9,6 +9,10 @@ const WORTH_LETTERS = 1_500;
  */
 export async function packed(text) {
   if (text.length < WORTH_LETTERS || !('CompressionStream' in globalThis)) return { body: text, encoding: null };
-  const stream = new Blob([text]).stream().pipeThrough(new CompressionStream('gzip'));
-  return { body: await new Response(stream).arrayBuffer(), encoding: 'gzip' };
+  const { readable, writable } = new CompressionStream('gzip');
+  const writer = writable.getWriter();
+  const written = Promise.all([writer.write(new TextEncoder().encode(text)), writer.close()]);
+  const body = await new Response(readable).arrayBuffer();
+  await written;
+  return { body, encoding: 'gzip' };
 }

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { gunzipSync } from 'node:zlib';
 import { connect, ServerFault } from '../../../static/app/session/server.js';
 
 const hello = (token, username = 'noor') => ({ csrf_token: token, server_time: '2026-11-25T10:00:00Z', minimum_client: 1, user: username && { username }, clinics: [] });
@@ -79,4 +80,42 @@ test("the server's clock is handed on with the moments of the call", async () =>
   await connect({ fetch: script(json(200, hello('t'))).fetch, onHeard: each => heard.push(each) }).greet();
   assert.equal(heard[0].serverTime, '2026-11-25T10:00:00Z');
   assert.ok(heard[0].sentAt <= heard[0].receivedAt);
+});
+
+const LARGE = { records: Array.from({ length: 40 }, (_, count) => ({ id: `record ${count}`, body: 'esotropia at distance' })) };
+
+test('a large body goes compressed, and says so; a small one is not worth it', async () => {
+  const { fetch, asked } = script(json(200, hello('t1')), json(200, { ok: true }), json(200, { ok: true }));
+  const server = connect({ fetch });
+  await server.call('POST', '/x', { body: LARGE });
+  await server.call('POST', '/x', { body: { a: 1 } });
+  assert.equal(asked[1].headers['Content-Encoding'], 'gzip');
+  assert.ok(asked[1].body.byteLength < JSON.stringify(LARGE).length / 4);
+  assert.deepEqual(JSON.parse(gunzipSync(asked[1].body).toString()), LARGE);
+  assert.deepEqual([asked[2].headers['Content-Encoding'], asked[2].body], [undefined, '{"a":1}']);
+});
+
+test('where something on the way spoils compressed bodies, they go plain from then on', async () => {
+  const { fetch, asked } = script(
+    json(200, hello('t1')), json(415, { errors: [{ code: 'encoding_unknown', text: '' }] }), json(200, { ok: true }), json(200, { ok: true }),
+  );
+  const server = connect({ fetch });
+  for (const _ of [1, 2]) assert.deepEqual(await server.call('POST', '/x', { body: LARGE }), { ok: true });
+  assert.deepEqual(asked.slice(1).map(({ headers }) => headers['Content-Encoding']), ['gzip', undefined, undefined]);
+  assert.deepEqual(JSON.parse(asked[3].body), LARGE);
+});
+
+test('any other refusal of a compressed body is no reason to send it twice', async () => {
+  const { fetch, asked } = script(json(200, hello('t1')), json(413, { errors: [{ code: 'body_too_large', text: '' }] }));
+  await assert.rejects(connect({ fetch }).call('POST', '/x', { body: LARGE }), { code: 'body_too_large' });
+  assert.equal(asked.length, 2);
+});
+
+test('a browser that cannot compress sends plain bodies', async t => {
+  const { CompressionStream } = globalThis;
+  delete globalThis.CompressionStream;
+  t.after(() => Object.assign(globalThis, { CompressionStream }));
+  const { fetch, asked } = script(json(200, hello('t1')), json(200, { ok: true }));
+  await connect({ fetch }).call('POST', '/x', { body: LARGE });
+  assert.deepEqual(JSON.parse(asked[1].body), LARGE);
 });
