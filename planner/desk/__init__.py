@@ -18,6 +18,14 @@ card               ``patient``, ``plan``, ``signature``                    ``Car
 card_pdf           the same                                                ``{pdf: base64}``
 follow_check       a ``Round`` without its ``plan_digest``                 ``Progress``
 close_check        ``round``, ``signature_id``, ``after``, ``closed_at``   ``TheatreCheck``
+draft_operation    ``plan``, ``signature``, ``signature_id``,              ``OperationDraft``
+                   ``operated_on``, ``surgeon_name``
+review_operation   ``plan``, ``signature``, ``operation``                  ``Review``
+operation_note     ``patient``, ``plan``, ``signature``, ``operation``,    ``OperationNote``
+                   ``adjustment`` or null
+operation_note_pdf  the same                                               ``{pdf: base64}``
+review_adjustment  ``operation``, ``adjustment``                           ``AdjustmentReview``
+previous_operations  ``operations`` as done, ``adjustments``               ``[EarlierMuscle]``
 self_test                                                                  ``{cases: n}``
 =================  ======================================================  ===========================================
 
