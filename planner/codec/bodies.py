@@ -12,6 +12,7 @@ from planner.records.dose_table import DoseTable
 from planner.records.examination import Examination
 from planner.records.join import Join
 from planner.records.operating_list import OperatingList
+from planner.records.operation import Adjustment, OperationRecord
 from planner.records.patient import Patient
 from planner.records.plan import Plan, Signature
 from planner.records.practice import Practice
@@ -32,6 +33,8 @@ Body = (
     | Practice
     | SetUp
     | OperatingList
+    | OperationRecord
+    | Adjustment
 )
 
 KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
@@ -48,6 +51,8 @@ KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
         "practice": Practice,
         "set_up": SetUp,
         "operating_list": OperatingList,
+        "operation": OperationRecord,
+        "adjustment": Adjustment,
     }
 )
 

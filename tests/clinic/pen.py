@@ -172,6 +172,29 @@ class Pen:
         """A question that the clinic adds to the time out."""
         return self.record("check_item", None, CHECK_ITEM | body)
 
+    def operation(self, line: list[Raw], **body: Any) -> Raw:
+        """What was done by a signed plan, as planned, with an adjustable suture on the first muscle."""
+        _, _, plan, signature = line
+        begun = {"plan": plan["body"], "signature": signature["body"], "signature_id": signature["id"]}
+        who = {"operated_on": "2026-11-25", "surgeon_name": self.full_name}
+        done = ask("draft_operation", **begun, **who)["operation"]
+        done["muscles"][0]["adjustable"] = True
+        done |= {"tied_at": RECORDED_AT, "block_at": RECORDED_AT}
+        reviewed = ask("review_operation", plan=plan["body"], signature=signature["body"], operation=done)
+        return self.record("operation", plan["patient"], done | {"window": reviewed["window"]} | body)
+
+    def adjustment(self, operation: Raw, **body: Any) -> Raw:
+        """Its suture, tied as it was."""
+        said = {
+            "schema": 1,
+            "operation_id": operation["id"],
+            "operation_digest": operation["digest"],
+            "adjusted_at": "2026-11-25T17:00:00+01:00",
+            "surgeon_name": self.full_name,
+            "before": [{"range": "distance", "horizontal_pd": 2}],
+        }
+        return self.record("adjustment", operation["patient"], said | body)
+
     def practice(self, **body: Any) -> Raw:
         """A clinic's own practice: a tablet shows the plan, and a block is waited for longer."""
         return self.record("practice", None, PRACTICE | body)

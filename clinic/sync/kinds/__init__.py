@@ -19,11 +19,13 @@ from types import MappingProxyType
 from typing import Any
 
 from clinic.sync.kinds import (
+    adjustment,
     check_item,
     dose_table,
     examination,
     join,
     operating_list,
+    operation,
     patient,
     plan,
     practice,
@@ -50,6 +52,8 @@ KINDS: Mapping[str, Kind[Any]] = MappingProxyType(
             practice,
             set_up,
             operating_list,
+            operation,
+            adjustment,
         )
     }
 )

@@ -9,11 +9,13 @@ from uuid import UUID
 
 from clinic.people.role import Role
 from clinic.sync.kinds import (
+    adjustment,
     check_item,
     dose_table,
     examination,
     join,
     operating_list,
+    operation,
     patient,
     plan,
     practice,
@@ -38,6 +40,8 @@ WRITERS = {
         practice,
         set_up,
         operating_list,
+        operation,
+        adjustment,
     )
 }
 

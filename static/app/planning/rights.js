@@ -17,6 +17,8 @@ export const WRITERS = {
   practice: ['surgeon'],
   set_up: ['surgeon'],
   operating_list: ['surgeon', 'coordinator'],
+  operation: ['surgeon'],
+  adjustment: ['surgeon'],
 };
 
 /**

@@ -50,6 +50,8 @@ dose_table    yes      yes         no             yes
 join          yes      yes         no             yes
 theatre_check yes      yes         yes            yes
 check_item    yes      yes         yes            yes
+operation     yes      yes         yes            yes
+adjustment    yes      yes         yes            yes
 """
 """What a pull hands out of a patient with a plan signed today; of any other patient theatre gets nothing."""
 

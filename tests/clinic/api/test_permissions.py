@@ -112,7 +112,8 @@ def test_a_pull_hands_out_the_kinds_that_the_role_may_have(cast, role):
     pen, twin = cast.surgeon.pen, cast.surgeon.pen.patient()
     joined = {"schema": 1, "patient_a": line[0]["id"], "patient_b": twin["id"], "reason": "Entered twice."}
     join = pen.record("join", line[0]["id"], joined)
-    of_theatre = (pen.stopped_check(line), pen.check_item())
+    done = pen.operation(line)
+    of_theatre = (pen.stopped_check(line), pen.check_item(), done, pen.adjustment(done))
     cast.surgeon.accepted(*line, pen.retraction(line[-1]), pen.dose_table(), twin, join, *of_theatre)
     records, _ = getattr(cast, role).everything()
 

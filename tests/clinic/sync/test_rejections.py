@@ -214,6 +214,8 @@ WRITERS = {
     "practice": {"surgeon"},
     "set_up": {"surgeon"},
     "operating_list": {"surgeon", "coordinator"},
+    "operation": {"surgeon"},
+    "adjustment": {"surgeon"},
 }
 
 

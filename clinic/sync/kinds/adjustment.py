@@ -1,0 +1,42 @@
+"""An adjustable suture, adjusted or tied as it was: what ends the window of an operation.
+
+Codes: ``operation_digest_differs``, and those of :mod:`planner.operation.adjusting`.
+"""
+
+from __future__ import annotations
+
+from uuid import UUID
+
+from clinic.people.role import Role
+from clinic.sync.kinds.kind import Incoming, Kind, Theatre
+from clinic.sync.known import Known
+from clinic.sync.result import Rejected
+from planner.operation.adjusting import hindrances
+from planner.records.operation import Adjustment, OperationRecord
+
+
+def about(body: Adjustment) -> UUID:
+    """The operation whose sutures it moves."""
+    return UUID(body.operation_id)
+
+
+def fit(incoming: Incoming[Adjustment], known: Known) -> None:
+    """The very operation, and only sutures of it that can be adjusted."""
+    body, who = incoming.body, incoming.entry.patient
+    operation = known.find(body.operation_id, kind="operation", patient=who, where="body.operation_id")
+    if operation.digest != body.operation_digest:
+        text = "The adjustment is of another content of the operation."
+        raise Rejected("operation_digest_differs", text, field="body.operation_digest")
+    for fault in hindrances(operation.read(OperationRecord), body):
+        raise Rejected(fault.code, fault.text, field=f"body.{fault.field}")
+
+
+KIND = Kind(
+    name="adjustment",
+    body=Adjustment,
+    writers=frozenset({Role.SURGEON}),
+    theatre=Theatre.OF_CARDS,
+    about=about,
+    references=lambda body: (about(body),),
+    fit=fit,
+)
