@@ -37,6 +37,7 @@ export async function startUpdates() {
   const container = navigator.serviceWorker;
   if (!container) return tell({ offline: 'impossible' });
   let controlled = Boolean(container.controller);
+  applying = triesSoFar() > 0;
   container.addEventListener('message', ({ data, ports }) => {
     if (data.ask === 'release') ports[0].postMessage({ release: release.name });
   });
@@ -76,8 +77,10 @@ export async function applyUpdate() {
 
 /** @param {ServiceWorkerRegistration} found */
 function goOnTaking(found) {
-  if (found.waiting && triesSoFar() && triesSoFar() < MOST_TRIES) applyUpdate();
-  else sessionStorage.removeItem(TRIES);
+  if (found.waiting && applying && triesSoFar() < MOST_TRIES) return applyUpdate();
+  applying = false;
+  sessionStorage.removeItem(TRIES);
+  return undefined;
 }
 
 function triesSoFar() {
