@@ -1,4 +1,4 @@
-"""User, Clinic, Membership and SignInTries."""
+"""User, Clinic, CardKey, Membership and SignInTries."""
 
 from __future__ import annotations
 
@@ -59,6 +59,20 @@ class Clinic(models.Model):
 
     def __str__(self) -> str:
         return self.name
+
+
+class CardKey(models.Model):
+    """What a clinic's card codes are sealed with; see :mod:`clinic.people.card_keys`."""
+
+    clinic = models.ForeignKey(Clinic, on_delete=models.PROTECT, related_name="card_keys")
+    secret = models.CharField(max_length=64, unique=True)
+    made_at = models.DateTimeField()
+
+    class Meta:
+        ordering: ClassVar = ["-made_at", "-id"]
+
+    def __str__(self) -> str:
+        return f"key of {self.clinic_id}, made {self.made_at:%Y-%m-%d}"
 
 
 class Membership(models.Model):

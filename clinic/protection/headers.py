@@ -40,7 +40,7 @@ STRICT = content_policy(script="'self'")
 WITH_WEBASSEMBLY = content_policy(script="'self' 'wasm-unsafe-eval'")
 
 UNUSED_FEATURES = ("geolocation", "microphone", "payment", "usb", "serial", "midi", "display-capture")
-PERMISSIONS = ", ".join(f"{feature}=()" for feature in UNUSED_FEATURES)
+PERMISSIONS = ", ".join((*(f"{feature}=()" for feature in UNUSED_FEATURES), "camera=(self)"))
 
 
 class SecurityHeaders:

@@ -14,8 +14,10 @@ draft_plan         ``case``, ``option``, ids and digests, ``note``         ``Pla
 compare_drawing    ``option``, ``drawn``                                   ``Comparison``
 sign               ``plan``, ``plan_id``, ``drawn``, ``acknowledged``,     ``Signature``
                    ``signer_name``, ``signed_at``
-card               ``patient``, ``plan``, ``signature``                    ``Card``
-card_pdf           the same                                                ``{pdf: base64}``
+card               ``patient``, ``plan``, ``signature``, ``patient_now``   ``Card``
+card_pdf           the same, ``card_key``                                  ``{pdf: base64}``
+card_code          the same                                                ``{code}``
+read_card_code     ``text``, ``card_keys``                                 ``{card, plan_id, plan_digest, patient_id}``
 follow_check       a ``Round`` without its ``plan_digest``                 ``Progress``
 close_check        ``round``, ``signature_id``, ``after``, ``closed_at``   ``TheatreCheck``
 draft_operation    ``plan``, ``signature``, ``signature_id``,              ``OperationDraft``

@@ -44,6 +44,7 @@ def words(frame: Frame, work: Work) -> tuple[Label, ...]:
             size_mm=SMALL_MM if "limbus" in each else SIZE_MM,
             anchor=frame.anchor(side * runs),
             bold="limbus" not in each,
+            clear=True,
         )
         for number, each in enumerate(said)
     )

@@ -48,6 +48,7 @@ class CardLine:
 class Card:
     """A signed plan as one page. ``eyes_words`` names the eye or eyes to be operated, for example ``BOTH EYES``.
 
+    ``code`` opens the same card elsewhere (:mod:`planner.card.code`); ``no_code_words`` say why a card has none.
     ``alerts`` are what the team must know before it begins. ``pictures`` show both eyes in each view.
     ``distances_words`` says what ``limbus_mm`` and ``insertion_mm`` are measured between, and whose figures they are.
     """
@@ -74,3 +75,5 @@ class Card:
     disclaimer: str
     alerts: tuple[Alert, ...] = ()
     pictures: tuple[Picture, ...] = ()
+    code: str = ""
+    no_code_words: str = ""

@@ -56,7 +56,7 @@ class Disc:
 
 @dataclass(frozen=True, kw_only=True)
 class Label:
-    """A text on one line; ``y`` is the middle of its height."""
+    """A text on one line; ``y`` is the middle of its height. ``clear``: on a ground of its own, over what lies there."""
 
     x: float
     y: float
@@ -64,6 +64,7 @@ class Label:
     size_mm: float
     anchor: Anchor = Anchor.MIDDLE
     bold: bool = False
+    clear: bool = False
 
 
 Mark = Stroke | Disc | Label

@@ -21,9 +21,11 @@ from clinic.audit.facts import facts_of
 from clinic.errors.shape import Error, from_fault
 from clinic.ledger.heads import only_heads
 from clinic.ledger.models import Record
+from clinic.people.card_keys import card_keys
 from clinic.people.role import Role
 from clinic.sync import scope
 from planner.card import Pieces, card
+from planner.card.code import coded
 from planner.card.pdf import pdf
 from planner.codec import read
 from planner.errors import Refused
@@ -76,21 +78,27 @@ class CardView(APIView):
 
 def _drawn(signed: Record, planned: Record) -> bytes:
     plan = _read(Plan, planned)
-    # The patient as the plan names them: that version, not a later one.
+    # The patient as the plan names them: that version; what the present one adds is an alert.
     patient = Record.objects.get(clinic=planned.clinic_id, pk=plan.patient_id)
+    pieces = Pieces(
+        patient=_read(Patient, patient),
+        plan=plan,
+        signature=_read(Signature, signed),
+        patient_digest=patient.digest,
+        plan_digest=planned.digest,
+        patient_now=_present(patient),
+    )
     try:
-        made = card(
-            Pieces(
-                patient=_read(Patient, patient),
-                plan=plan,
-                signature=_read(Signature, signed),
-                patient_digest=patient.digest,
-                plan_digest=planned.digest,
-            )
-        )
-        return pdf(made)
+        return pdf(coded(card(pieces), pieces, card_keys(planned.clinic_id)[0]))
     except Refused as refused:
         raise Refusal(409, *map(from_fault, refused.faults)) from refused
+
+
+def _present(patient: Record) -> Patient | None:
+    """The newest version of the patient's record; None while the one that was signed is it."""
+    versions = Record.objects.filter(clinic=patient.clinic_id, kind="patient", patient=patient.patient)
+    newest = only_heads(versions).order_by("-position").first()
+    return None if newest is None or newest.pk == patient.pk else _read(Patient, newest)
 
 
 def _may_see(role: Role, signed: Record) -> bool:

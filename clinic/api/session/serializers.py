@@ -43,6 +43,9 @@ class ClinicSerializer(serializers.Serializer[Any]):
     id = serializers.UUIDField()
     name = serializers.CharField()
     role = serializers.ChoiceField(choices=Role.choices)
+    card_keys = serializers.ListField(
+        child=serializers.CharField(), help_text="What card codes are sealed with, the newest first; kept sealed."
+    )
 
 
 class SessionSerializer(serializers.Serializer[Any]):

@@ -24,7 +24,7 @@ from clinic.audit.facts import facts_of
 from clinic.devices.models import Device
 from clinic.devices.register import SESSION_DEVICE, SIGNED_IN_AT, is_closed, register
 from clinic.errors.shape import Error
-from clinic.people import lockout, second_factor
+from clinic.people import card_keys, lockout, second_factor
 from clinic.people.models import User
 
 
@@ -110,7 +110,12 @@ def _session(request: Request) -> dict[str, object]:
         "minimum_client": settings.MINIMUM_CLIENT,
         "user": {"username": user.username, "full_name": user.full_name} if user.pk else None,
         "clinics": [
-            {"id": str(membership.clinic_id), "name": membership.clinic.name, "role": membership.role}
+            {
+                "id": str(membership.clinic_id),
+                "name": membership.clinic.name,
+                "role": membership.role,
+                "card_keys": card_keys.card_keys(membership.clinic_id),
+            }
             for membership in memberships
         ],
     }

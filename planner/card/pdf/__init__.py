@@ -2,7 +2,8 @@
 
 :func:`pdf` is the door. Inside, ``sections`` turn the card into blocks of marks (``ink``, ``text``), ``page`` takes
 the roomiest ``scale`` at which they fit and refuses a card that fits at none, ``faces`` knows the typeface in
-``fonts``, and ``paint`` puts the marks on paper. Only ``faces`` and ``paint`` import ReportLab.
+``fonts``, ``picture`` sets the plan's pictures, ``qr`` makes the code's modules, and ``paint`` puts the marks on paper.
+Only ``faces``, ``qr`` and ``paint`` import ReportLab.
 
 The bytes depend on the card alone: no clock, no compression, no path, no function that differs between C libraries.
 """

@@ -30,11 +30,17 @@ class Words:
 
 @dataclass(frozen=True, kw_only=True)
 class Path:
-    """A line through ``points``, in black, ``line`` points thick; closed paths come back to where they began."""
+    """A line through ``points``, in black, ``line`` points thick; closed paths come back to where they began.
+
+    ``fill`` is a grey from 0 (black) to 1 (white), None for none; what is not ``outlined`` is filled alone.
+    """
 
     points: tuple[tuple[float, float], ...]
     line: float
     closed: bool = False
+    dashed: bool = False
+    fill: float | None = None
+    outlined: bool = True
 
     @property
     def right(self) -> float:
@@ -46,7 +52,46 @@ class Path:
         return replace(self, points=tuple((x, y + down) for x, y in self.points))
 
 
-Mark = Words | Path
+@dataclass(frozen=True, kw_only=True)
+class Circle:
+    """A circle around ``x``, ``y``; ``fill`` as in a path."""
+
+    x: float
+    y: float
+    radius: float
+    line: float
+    fill: float | None = None
+
+    @property
+    def right(self) -> float:
+        """Where the mark ends."""
+        return self.x + self.radius
+
+    def moved(self, down: float) -> Circle:
+        """The same mark further down."""
+        return replace(self, y=self.y + down)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Modules:
+    """A square of ``rows`` of dark (True) and light modules, ``side`` points each; ``x``, ``y`` is its upper corner."""
+
+    x: float
+    y: float
+    side: float
+    rows: tuple[tuple[bool, ...], ...]
+
+    @property
+    def right(self) -> float:
+        """Where the mark ends."""
+        return self.x + self.side * len(self.rows)
+
+    def moved(self, down: float) -> Modules:
+        """The same mark further down."""
+        return replace(self, y=self.y + down)
+
+
+Mark = Words | Path | Circle | Modules
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -5,18 +5,20 @@ from __future__ import annotations
 from planner.card.pdf.faces import lacks
 from planner.card.pdf.ink import Block, Mark, stack
 from planner.card.pdf.scale import ACROSS, DEEP, LEFT, MARGIN, SCALES, Scale
+from planner.card.pdf.sections.alerts import alerts
 from planner.card.pdf.sections.heading import heading
 from planner.card.pdf.sections.identity import identity
 from planner.card.pdf.sections.muscles import muscles
 from planner.card.pdf.sections.notices import notices
-from planner.card.pdf.sections.origin import origin
+from planner.card.pdf.sections.pictures import pictures
 from planner.card.pdf.sections.seal import seal
+from planner.card.pdf.sections.steps import steps
 from planner.card.pdf.sections.surgeons_note import surgeons_note
 from planner.errors import Fault, Refused
 from planner.values.card import Card
 
-BODY = (identity, heading, muscles, notices, surgeons_note)
-FOOT = (seal, origin)
+BODY = (identity, alerts, heading, muscles, pictures, notices, surgeons_note, steps)
+FOOT = (seal,)
 
 ROUNDING = 0.01
 """Points by which a sum of widths may miss the margin."""

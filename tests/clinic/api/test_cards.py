@@ -7,6 +7,7 @@ import json
 import pytest
 from pypdf import PdfReader
 
+from clinic.people.card_keys import card_keys
 from planner import desk
 
 
@@ -28,6 +29,7 @@ def code(response):
 def test_the_card_has_the_bytes_that_the_phone_makes(cast, line):
     patient, _, plan, signature = line
     pieces = {"patient": patient["body"], "plan": plan["body"], "signature": signature["body"]}
+    pieces["card_key"] = card_keys(cast.clinic.pk)[0]
     said = json.loads(desk.answer(json.dumps({"ask": "card_pdf", **pieces})))["answer"]["pdf"]
 
     response = card(cast.theatre_nurse, signature)
@@ -58,6 +60,14 @@ def test_the_card_keeps_the_version_of_the_patient_that_the_plan_was_made_for(ca
     cast.surgeon.accepted(cast.surgeon.pen.patient_again(line[0], full_name="Somebody Else"))
 
     assert card(cast.surgeon, line[3]).content == before
+
+
+def test_an_allergy_that_became_known_after_signing_is_an_alert_on_it(cast, line):
+    cast.surgeon.accepted(cast.surgeon.pen.patient_again(line[0], allergies="iodine"))
+    text = PdfReader(io.BytesIO(card(cast.surgeon, line[3]).content)).pages[0].extract_text()
+
+    assert "NEWER THAN THE SIGNATURE. Allergies:" in text
+    assert "iodine" in text
 
 
 @pytest.mark.parametrize("place", [0, 1, 2], ids=["patient", "examination", "plan"])

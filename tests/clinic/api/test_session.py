@@ -10,6 +10,7 @@ from django_otp.oath import TOTP
 from django_otp.plugins.otp_totp.models import TOTPDevice
 
 from clinic.devices.models import Device
+from clinic.people.card_keys import card_keys
 from tests.clinic.factories import PASSWORD
 
 ADDRESS = "/api/v1/session"
@@ -45,7 +46,9 @@ def test_signing_in_answers_the_person_and_the_clinics_with_the_role_in_each(bro
     session = response.json()
     assert response.status_code == 200
     assert session["user"] == {"username": "amara", "full_name": "Dr Amara Okonjo"}
-    assert session["clinics"] == [{"id": str(cast.clinic.pk), "name": "Harbour Eye Clinic", "role": "surgeon"}]
+    (clinic,) = session["clinics"]
+    assert clinic.pop("card_keys") == card_keys(cast.clinic.pk)
+    assert clinic == {"id": str(cast.clinic.pk), "name": "Harbour Eye Clinic", "role": "surgeon"}
     assert browser.get(ADDRESS).json()["user"] == session["user"]
 
 

@@ -35,6 +35,7 @@ def test_every_answer_has_the_strict_policy_and_the_other_headers(client, db, ad
     assert headers["Cross-Origin-Opener-Policy"] == "same-origin"
     assert headers["Cross-Origin-Resource-Policy"] == "same-origin"
     assert "microphone=()" in headers["Permissions-Policy"]
+    assert "camera=(self)" in headers["Permissions-Policy"]
 
 
 def test_only_the_engines_worker_may_compile_webassembly():

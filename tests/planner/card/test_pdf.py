@@ -16,8 +16,9 @@ from pypdf import PdfReader
 from planner.card.pdf import pdf
 from planner.card.pdf.scale import MARGIN, PAGE_HEIGHT, PAGE_WIDTH
 from planner.errors import Refused
+from planner.values.alert import AlertKind
 from planner.values.statement import Level
-from tests.planner.card.pieces import FOUR_MUSCLES, ONE_MUSCLE, TWO_MUSCLES, mirrored, notice
+from tests.planner.card.pieces import FOUR_MUSCLES, ONE_MUSCLE, TWO_MUSCLES, alert, mirrored, notice
 
 CARDS = {"one muscle": ONE_MUSCLE, "two muscles": TWO_MUSCLES, "four muscles": FOUR_MUSCLES}
 LONG_NAME = "Anastasia-Wilhelmina Mbalaworamwanga Featherstonehaugh-Cholmondeley " * 2
@@ -71,6 +72,29 @@ class TestEveryCard:
         for each in card.lines:
             assert f"{each.operation_words} {each.mm:.1f} mm" in text
             assert f"{each.limbus_mm:.1f} mm from the limbus" in text
+
+    def test_shows_both_eyes_in_two_labelled_views_in_vectors(self, card):
+        text = text_of(card)
+        content = read(card).pages[0].get_contents().get_data()
+
+        assert text.count("Facing the patient") == 1
+        assert text.count("From the head of the table, as the surgeon sits") == 1
+        assert text.count("RIGHT eye") == text.count("LEFT eye") == 2
+        assert text.count("patient's head") == text.count("patient's feet") == 2
+        assert b" Do" not in content
+
+    def test_puts_the_right_eye_where_each_view_has_it(self, card):
+        eyes = [(words, x) for words, _, x, _ in placed(card) if words in ("RIGHT eye", "LEFT eye")]
+        in_order = [words for words, _ in sorted(eyes, key=lambda eye: eye[1])]
+
+        assert in_order == ["RIGHT eye", "LEFT eye", "LEFT eye", "RIGHT eye"]
+
+    def test_says_what_to_sew_with_to_check_and_to_beware_of(self, card):
+        text = text_of(card)
+
+        for each in card.lines:
+            for statement in (*each.sutures, *each.steps, *each.checks, *each.pitfalls):
+                assert f"{statement.text} ({statement.provenance.mark})" in text
 
     def test_says_every_line_with_its_own_eye_in_operating_order(self, card):
         words = [piece for piece, _, _, _ in placed(card)]
@@ -167,6 +191,18 @@ def test_leaves_no_compression_in_which_devices_could_differ():
     assert b"FlateDecode" not in pdf(FOUR_MUSCLES)
 
 
+def test_puts_what_is_newer_than_the_signature_before_all_other_alerts():
+    late = replace(TWO_MUSCLES, alerts=(alert("iodine", newer=True), alert("a daily tablet", topic="Anticoagulants")))
+    text = text_of(late)
+
+    assert text.index("NEWER THAN THE SIGNATURE. Allergies: iodine") < text.index("Anticoagulants: a daily tablet")
+
+
+def test_says_why_there_is_no_code():
+    assert "No code: this device has no card key of the clinic." in text_of(TWO_MUSCLES)
+    assert "No code: far too long." in text_of(replace(TWO_MUSCLES, no_code_words="No code: far too long."))
+
+
 def test_shows_both_figures_where_the_surgeon_changed_one():
     text = text_of(TWO_MUSCLES)
 
@@ -175,7 +211,9 @@ def test_shows_both_figures_where_the_surgeon_changed_one():
 
 
 def test_never_lets_silence_about_allergies_pass_for_none():
-    assert "Allergies not recorded: ask" in text_of(replace(TWO_MUSCLES, allergies=""))
+    silent = replace(TWO_MUSCLES, alerts=(alert("Not recorded: ask.", kind=AlertKind.ASK),))
+
+    assert "Not recorded, ask: allergies" in text_of(silent)
 
 
 def test_never_rounds_a_figure_away():
@@ -220,11 +258,14 @@ def test_holds_the_longest_name_and_number(name, number):
     assert number.replace(" ", "") in letters
 
 
+ALLERGIES = ("penicillin (rash), latex (wheeze), " * 12)[:400].strip()
+
+
 def test_shrinks_to_hold_the_longest_allergies_and_name_and_twelve_long_cautions():
     card = replace(
         FOUR_MUSCLES,
         full_name=LONG_NAME[:120].strip(),
-        allergies=("penicillin (rash), latex (wheeze), " * 12)[:400].strip(),
+        alerts=(alert(ALLERGIES),),
         notices=tuple(
             notice(f"{number}. {'Measure again before the operation. ' * 5}".strip()) for number in range(12)
         ),
@@ -232,7 +273,7 @@ def test_shrinks_to_hold_the_longest_allergies_and_name_and_twelve_long_cautions
     text = text_of(card)
 
     assert all(each.text in text for each in card.notices)
-    assert card.allergies in text
+    assert ALLERGIES in text
 
 
 def test_prints_an_ordinary_note_whole():
@@ -257,11 +298,11 @@ def test_says_that_the_longest_note_goes_on_and_keeps_every_caution():
 
 
 def test_gives_up_sources_before_it_gives_up_size_and_marks_never():
-    crowded = replace(FOUR_MUSCLES, notices=tuple(notice(f"{n}. {'Look again. ' * 12}".strip()) for n in range(8)))
+    crowded = replace(FOUR_MUSCLES, notices=tuple(notice(f"{n}. {'Look again. ' * 12}".strip()) for n in range(13)))
 
     assert "(from memory, verify: standard teaching)" in text_of(TWO_MUSCLES)
     assert "standard teaching" not in text_of(crowded)
-    assert text_of(crowded).count("(from memory, verify)") == 8
+    assert text_of(crowded).count("(from memory, verify)") == 13
 
 
 def test_refuses_what_no_page_can_hold_rather_than_cutting_it():

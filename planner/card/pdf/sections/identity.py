@@ -26,7 +26,6 @@ def identity(card: Card, scale: Scale) -> Block:
                 _labelled("Hospital number", card.hospital_number, LEFT + third, third),
                 _labelled("Sex", card.sex, LEFT + 2 * third, third),
             ),
-            _labelled("Allergies", card.allergies or "not recorded: ask", LEFT, ACROSS, scale.prose + 1.5),
             _unshown(card, scale),
             rule(LEFT, ACROSS, 2),
         ),

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from planner.card.pdf.faces import Face, width
 from planner.card.pdf.ink import NOTHING, Block, Path, beside, rule, stack
+from planner.card.pdf.picture import drawn
 from planner.card.pdf.scale import ACROSS, LEFT, Scale
 from planner.card.pdf.text import line, paragraph
 from planner.card.words import mm_words
@@ -14,6 +15,7 @@ from planner.values.option import Operation
 
 EYE, MUSCLE, OPERATION, MM, LIMBUS = 31.0, 27.0, 24.0, 21.5, 13.0
 NUMBER_ACROSS = 38.0
+RULER_ACROSS, RULER_DOWN = 150.0, 14.0
 
 
 def muscles(card: Card, scale: Scale) -> Block:
@@ -45,7 +47,16 @@ def _row(number: int, card_line: CardLine, scale: Scale, who_across: float) -> B
             _changed(card_line, scale, right),
         )
     )
-    return beside(_number(number, EYE * lead), who, what)
+    return beside(_number(number, EYE * lead), who, what, _ruler(card_line, what, scale))
+
+
+def _ruler(card_line: CardLine, beside_it: Block, scale: Scale) -> Block:
+    """The distances to scale at the end of the row, where the words do not need the room."""
+    across = RULER_ACROSS * scale.lead
+    x = LEFT + ACROSS - across
+    if card_line.ruler is None or max(mark.right for mark in beside_it.marks) > x - 6:
+        return NOTHING
+    return drawn(card_line.ruler, x, across).moved(RULER_DOWN * scale.lead)
 
 
 def _who_across(card: Card, scale: Scale) -> float:
@@ -93,12 +104,13 @@ def _insertion(card_line: CardLine) -> str:
     if card_line.insertion_mm is None or card_line.mm is None:
         return ""
     insertion, mm = mm_words(card_line.insertion_mm), mm_words(card_line.mm)
+    caliper = "" if card_line.caliper_mm is None else f"; by straight caliper {mm_words(card_line.caliper_mm)}"
     match card_line.operation:
         case Operation.RECESS:
-            return f"insertion at {insertion}, moved back {mm}"
+            return f"insertion at {insertion}, moved back {mm}{caliper}"
         case Operation.RESECT:
-            return f"back at the insertion, shortened by {mm}"
-    return f"insertion at {insertion}"
+            return f"back at the insertion, shortened by {mm}{caliper}"
+    return f"insertion at {insertion}{caliper}"
 
 
 def _changed(card_line: CardLine, scale: Scale, x: float) -> Block:

@@ -14,13 +14,14 @@ def warning(words: str, scale: Scale, x: float, across: float) -> Block:
     label_x = x + size * 1.6
     words_x = label_x + width("CAUTION", Face.BOLD, size) + size * 0.8
     return beside(
-        Block(height=size, marks=_triangle(x, size)),
+        Block(height=size, marks=triangle(x, size)),
         line("CAUTION", Face.BOLD, size, label_x),
         paragraph(words, Face.REGULAR, size, words_x, x + across - words_x),
     )
 
 
-def _triangle(x: float, size: float) -> tuple[Path, ...]:
+def triangle(x: float, size: float) -> tuple[Path, ...]:
+    """The sign alone."""
     bottom, top, wide = size * 0.98, size * 0.1, size * 1.1
     middle = x + wide / 2
     return (
