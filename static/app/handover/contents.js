@@ -59,22 +59,39 @@ export function toHold({ record, sent, refused, tag, maker }, { author, device }
   return { record: bare, sent, carried: { tag, stuck: refused || !(tag || isOwn), maker } };
 }
 
+/** Kinds that every theatre device holds. */
+export const FOR_ALL_THEATRE = ['check_item', 'operating_list', 'practice'];
+/** Kinds that follow the one record which a field of their body names. */
+export const FOLLOWING = {
+  signature: 'plan_id',
+  set_up: 'plan_id',
+  theatre_check: 'signature_id',
+  operation: 'signature_id',
+  adjustment: 'operation_id',
+  retraction: 'record_id',
+};
+
 /**
- * Theatre devices hold what cards are made of and nothing else: patients with a signed plan, that plan, what replaces it, its
- * signatures, and what takes one of these back (`clinic/sync/scope.py` is the clinic's own rule).
+ * Theatre devices hold what cards are made of, what is about these, and what is for all of theatre (`clinic/sync/scope.py` is the
+ * clinic's own rule): patients with a signed plan, that plan and what replaces it, its signatures and what follows them.
  *
  * @param {readonly LedgerRecord[]} records  all that would be on the device
  * @returns {Set<string>}  ids
  */
 export function ofCards(records) {
-  const signatures = records.filter(({ kind }) => kind === 'signature');
+  const inOrder = [...records].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const signatures = inOrder.filter(({ kind }) => kind === 'signature');
   const patients = new Set(signatures.map(({ patient }) => patient));
   const may = new Set(signatures.map(({ body }) => body.plan_id));
-  const plans = records.filter(({ kind }) => kind === 'plan').sort((a, b) => (a.id < b.id ? -1 : 1));
-  for (const plan of plans) if (plan.supersedes.some(id => may.has(id))) may.add(plan.id);
-  for (const { id, kind, patient } of records) {
-    if (kind === 'signature' || (kind === 'patient' && patients.has(patient))) may.add(id);
+  // In the order of their making, each comes after what it follows.
+  for (const { id, kind, patient, supersedes, body } of inOrder) {
+    const follows = body[FOLLOWING[/** @type {keyof typeof FOLLOWING} */ (kind)]];
+    const isOpen =
+      FOR_ALL_THEATRE.includes(kind) ||
+      (kind === 'patient' && patients.has(patient)) ||
+      (kind === 'plan' && supersedes.some(older => may.has(older))) ||
+      may.has(follows);
+    if (isOpen) may.add(id);
   }
-  for (const { id, kind, body } of records) if (kind === 'retraction' && may.has(body.record_id)) may.add(id);
   return may;
 }

@@ -1,5 +1,7 @@
 import assert from 'node:assert/strict';
+import { readdirSync, readFileSync } from 'node:fs';
 import { test } from 'node:test';
+import { FOLLOWING, FOR_ALL_THEATRE, ofCards } from '../../../static/app/handover/contents.js';
 import { hmacKey, tagOf } from '../../../static/app/store/carrying.js';
 import { nextBatch } from '../../../static/app/store/outbox.js';
 import { push } from '../../../static/app/sync/push.js';
@@ -240,6 +242,32 @@ test('a theatre tablet takes what cards are made of and nothing else', async () 
 
   assert.deepEqual([...seen(mei).keys()], [patient.id, plan.id, signature.id]);
   assert.deepEqual([told.count, told.taken, told.notHeld], [7, 3, 4]);
+});
+
+test('what theatre holds is what the clinic hands it', () => {
+  const folder = new URL('../../../clinic/sync/kinds/', import.meta.url);
+  const said = { ALL: [], OF_CARDS: [] };
+  for (const file of readdirSync(folder)) {
+    const [, scope] = /theatre=Theatre\.(\w+)/.exec(readFileSync(new URL(file, folder), 'utf8')) ?? [];
+    if (scope) said[scope].push(file.replace('.py', ''));
+  }
+  assert.deepEqual(said.ALL.sort(), [...FOR_ALL_THEATRE].sort());
+  assert.deepEqual(said.OF_CARDS.sort(), ['patient', 'plan', ...Object.keys(FOLLOWING)].sort());
+  for (const [kind, field] of Object.entries(FOLLOWING)) {
+    assert.match(readFileSync(new URL(`${kind}.py`, folder), 'utf8'), new RegExp(`return UUID\\(body\\.${field}\\)`));
+  }
+});
+
+test('what follows a signed plan goes to theatre with it, what follows another does not', () => {
+  const record = (id, kind, patient, body = {}, supersedes = []) => ({ id, kind, patient, body, supersedes });
+  const records = [
+    record('01', 'patient', 'P'), record('02', 'plan', 'P'), record('03', 'plan', 'P'), record('04', 'signature', 'P', { plan_id: '02' }),
+    record('05', 'set_up', 'P', { plan_id: '02' }), record('06', 'set_up', 'P', { plan_id: '03' }), record('07', 'plan', 'P', {}, ['02']),
+    record('08', 'operation', 'P', { signature_id: '04' }), record('09', 'adjustment', 'P', { operation_id: '08' }),
+    record('10', 'retraction', 'P', { record_id: '09' }), record('11', 'retraction', 'P', { record_id: '06' }), record('12', 'patient', 'Q'),
+    record('13', 'operating_list', '13'),
+  ];
+  assert.deepEqual([...ofCards(records)].sort(), ['01', '02', '04', '05', '07', '08', '09', '10', '13']);
 });
 
 test('who lost a phone’s storage takes the own work back from a stick and sends it', async () => {
