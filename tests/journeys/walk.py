@@ -2,6 +2,8 @@
 
 import re
 from collections.abc import Callable
+from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from playwright.sync_api import Page, expect
 
@@ -10,8 +12,10 @@ from tests.journeys.browser.device import Device
 from tests.journeys.people import SURGEON
 from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
+from tests.journeys.screens.devices import Devices
 from tests.journeys.screens.doors import Secret, SignIn, Unlock
 from tests.journeys.screens.findings import Findings
+from tests.journeys.screens.handing import HandOver, TakeOver
 from tests.journeys.screens.measure import Measure
 from tests.journeys.screens.options import Options
 from tests.journeys.screens.patient_form import Details, PatientForm
@@ -59,6 +63,10 @@ def _through_the_doors(device: Device, visit: Visitor) -> None:
     unlock = Unlock(page)
     unlock.arrive()
     visit("unlock", page)
+    unlock.forget()
+    expect(page.get_by_role("dialog")).to_be_visible()
+    visit("unlock, forgotten", page)
+    page.get_by_role("button", name="Close").click()
     unlock.enter("000000")
     expect(page.get_by_text("Still locked.")).to_be_visible()
     visit("unlock, refused", page)
@@ -185,17 +193,51 @@ def _card(page: Page, visit: Visitor) -> None:
     visit("correct or add", page)
 
 
+def _by_file(device: Device, visit: Visitor, patient: str) -> None:
+    giving, taking = HandOver(device.page), TakeOver(device.page)
+    with TemporaryDirectory() as folder:
+        device.go(f"/hand-over/{patient}")
+        giving.arrive()
+        visit("hand over, one record", device.page)
+        device.go("/hand-over")
+        giving.arrive()
+        visit("hand over", device.page)
+        giving.make()
+        visit("hand over, the file", device.page)
+        words, file = giving.words, giving.save(Path(folder))
+        device.go("/take-over")
+        taking.arrive()
+        visit("take over", device.page)
+        taking.choose(file)
+        taking.take("other words than those")
+        expect(taking.told).to_contain_text("Nothing was taken over.")
+        visit("take over, refused", device.page)
+        taking.take(words)
+        taking.taken()
+        visit("taken over", device.page)
+
+
 def _around(device: Device, visit: Visitor) -> None:
     device.go("/settings")
     Settings(device.page).arrive()
     visit("settings", device.page)
+    device.go("/devices")
+    devices = Devices(device.page)
+    devices.arrive()
+    expect(devices.in_hand).to_be_visible()
+    visit("your devices", device.page)
+    devices.ask_to_revoke(devices.in_hand)
+    visit("your devices, to revoke", device.page)
+    device.page.get_by_role("dialog").get_by_role("button", name="Keep it").click()
     device.cut_network()
     device.go("/patients")
     Patients(device.page).arrive()
     steps.enter_patient(device.page, SOMEBODY)
+    patient = device.page.url.rpartition("/")[2]
     device.go("/status")
     Status(device.page).arrive()
     visit("where the work is, something waits", device.page)
+    _by_file(device, visit, patient)
     device.go("/patients/not-here")
     expect(device.page.get_by_text("This patient is not on this phone")).to_be_visible()
     visit("a patient who is not here", device.page)

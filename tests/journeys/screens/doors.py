@@ -33,3 +33,13 @@ class Unlock(Frame):
         self.arrive()
         self.page.get_by_label("PIN", exact=True).fill(pin)
         self.step("Unlock")
+
+    def forget(self) -> None:
+        self.page.get_by_role("button", name="I forgot it").click()
+
+    def renew(self, person: Person, pin: str) -> None:
+        """In the sheet of a forgotten PIN: a sign-in, and a new one."""
+        self.page.get_by_label("Password of your account", exact=True).fill(person.password)
+        self.page.get_by_label("New PIN", exact=True).fill(pin)
+        self.page.get_by_label("The same again", exact=True).fill(pin)
+        self.page.get_by_role("button", name="Use the new PIN").click()

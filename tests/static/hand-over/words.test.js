@@ -24,9 +24,9 @@ test('what became of a file is told with its counts, and nothing that did not ha
 test('carried records are told by number and maker, and only those that are shown', () => {
   const entries = [carried('a', 'Dr Noor Haddad'), carried('b', 'Bilal Osei'), { id: 'c', state: 'waiting', carried: null }];
   assert.equal(carriedWords([record('c'), record('d')], entries), '');
-  assert.match(carriedWords([record('a'), record('c')], entries), /^1 record here was handed over by a file from Dr Noor Haddad and is not/);
-  assert.match(carriedWords([record('a'), record('b')], entries), /^2 records here were .* from Dr Noor Haddad and Bilal Osei and are not/);
-  assert.match(carriedWords([record('a')], [carried('a', '')]), /from noor and/);
+  assert.match(carriedWords([record('a'), record('c')], entries), /^1 record here was handed over by a file from Dr Noor Haddad\. The clinic has neither got nor checked it yet\.$/);
+  assert.match(carriedWords([record('a'), record('b')], entries), /^2 records here were .* from Dr Noor Haddad and Bilal Osei\. .* checked them yet/);
+  assert.match(carriedWords([record('a')], [carried('a', '')]), /from noor\./);
 });
 
 test('in the list of what waits it stands for whom a record is carried', () => {
@@ -38,6 +38,6 @@ test('the choices tell how much each gives', () => {
   const records = [record('a'), record('b'), record('c', 'Q')];
   const [unsent, all] = choicesOf(records, [{ id: 'a', state: 'waiting' }]);
   assert.deepEqual([unsent.count, all.count], [2, 3]);
-  assert.equal(unsent.hint, '1 unsent; with all that is known of their patients 2 records');
+  assert.equal(unsent.hint, '1 unsent; 2 records with what belongs to their patients');
   assert.equal(choicesOf(records, [])[0].hint, 'nothing waits here');
 });

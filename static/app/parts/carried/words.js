@@ -11,7 +11,7 @@ export function carriedWords(records, entries) {
   if (here.length === 0) return '';
   const makers = [...new Set(here.map(({ id, author }) => carried.get(id)?.carried?.maker || author))];
   const count = here.length === 1 ? '1 record here was' : `${here.length} records here were`;
-  return `${count} handed over by a file from ${listed(makers)} and ${here.length === 1 ? 'is' : 'are'} not with the clinic yet, which has still to check ${here.length === 1 ? 'it' : 'them'}.`;
+  return `${count} handed over by a file from ${listed(makers)}. The clinic has neither got nor checked ${here.length === 1 ? 'it' : 'them'} yet.`;
 }
 
 /** @param {string[]} names */

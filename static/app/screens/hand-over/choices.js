@@ -12,7 +12,7 @@ export function choicesOf(records, entries) {
     {
       value: 'unsent',
       words: 'What the clinic has not got yet',
-      hint: unsent ? `${entries.length} unsent; with all that is known of their patients ${counted(unsent)}` : 'nothing waits here',
+      hint: unsent ? `${entries.length} unsent; ${counted(unsent)} with what belongs to their patients` : 'nothing waits here',
       count: unsent,
     },
     { value: 'all', words: 'Everything on this device', hint: counted(records.length), count: records.length },

@@ -1,0 +1,47 @@
+"""Work from device to device by a file: giving it, and taking it over."""
+
+import re
+from pathlib import Path
+
+from playwright.sync_api import Locator, expect
+
+from tests.journeys.screens.frame import Frame
+
+
+class HandOver(Frame):
+    TITLE = re.compile("^(Hand over by a file|The file is ready)$")
+
+    @property
+    def words(self) -> str:
+        return " ".join(self.page.locator(".hand-words li").all_inner_texts())
+
+    def make(self) -> None:
+        self.step("Make the file")
+        expect(self.page.get_by_role("heading", level=1, name="The file is ready")).to_be_visible(timeout=60_000)
+
+    def save(self, folder: Path) -> Path:
+        """Keeps the file as the browser's download."""
+        with self.page.expect_download(timeout=60_000) as download:
+            self.page.get_by_role("button", name=re.compile("^Save (it|the file)$")).click()
+        path = folder / download.value.suggested_filename
+        download.value.save_as(path)
+        return path
+
+
+class TakeOver(Frame):
+    TITLE = "Take over from a file"
+
+    def choose(self, file: Path) -> None:
+        self.page.get_by_label("The file").set_input_files(file)
+        expect(self.page.get_by_text("Chosen:")).to_be_visible()
+
+    def take(self, words: str) -> None:
+        self.page.get_by_label("The six words").fill(words)
+        self.step("Take it over")
+
+    @property
+    def told(self) -> Locator:
+        return self.page.get_by_role("main")
+
+    def taken(self) -> None:
+        expect(self.page.get_by_role("heading", level=1, name="Taken over")).to_be_visible(timeout=60_000)
