@@ -2,8 +2,8 @@
 import { Fault } from '../fault.js';
 import { observable } from '../observable.js';
 import { noteStorage } from '../store/protection.js';
-import { checkSecret } from '../store/secret.js';
-import { fetchHalf } from './device-keys.js';
+import { forgotten } from './forgotten.js';
+import { inWords, total } from './unsent.js';
 
 /** @typedef {import('../store/device.js').User} User */
 /** @typedef {import('../store/device.js').Clinic} Clinic */
@@ -27,9 +27,6 @@ import { fetchHalf } from './device-keys.js';
  * @property {(author: string) => Promise<unknown>} eraseLedgersOf  in whichever clinic
  */
 
-/** Who proved who they are has this long to confirm what it costs. */
-const CONFIRM_MS = 2 * 60_000;
-
 /** @type {Session} */
 const NOBODY = { phase: 'signed-out', login: 'unknown', user: null, clinic: null, clinics: [], waitUntil: 0, emptied: null };
 
@@ -46,7 +43,6 @@ export function makeSession({ device, server, store, marker, tabs = new Broadcas
   const session = observable(/** @type {Session} */ ({ ...NOBODY, phase: 'starting' }));
   /** @type {() => Promise<unknown>} */
   let send = async () => {};
-  let knownUntil = 0;
 
   const change = (/** @type {Partial<Session>} */ part) => session.set({ ...session.get(), ...part });
 
@@ -234,61 +230,17 @@ export function makeSession({ device, server, store, marker, tabs = new Broadcas
     }
   }
 
-  /** @param {{password: string, code?: string, losing?: number}} confirmed */
-  async function startAfresh({ losing = 0, ...who }) {
-    const { user, clinic } = session.get();
-    const ledger = opened();
-    if (!user || !clinic) throw new Fault('signed_out', 'Sign in first.');
-    // Once is enough for the question and its confirmation: the code of a second factor is good for one use.
-    if (Date.now() > knownUntil) await proveWho({ username: user.username, ...who });
-    knownUntil = Date.now() + CONFIRM_MS;
-    change({ login: 'signed-in' });
-    const unsent = await ledger.unsent();
-    if (total(unsent) !== losing) {
-      throw new Fault('unsent_work', `Never sent, and lost for good without the old PIN or passphrase: ${inWords(unsent)}.`, {
-        field: 'losing',
-        value: total(unsent),
-        allowed: unsent,
-      });
-    }
-    knownUntil = 0;
-    await leave();
-    await ledger.erase();
-    change({ login: 'signed-in' });
-    await enter(user, clinic);
-  }
-
-  /**
-   * A new secret in place of a forgotten one, by a sign-in on this phone. Nothing that is here is lost, and nothing is changed
-   * unless all of it succeeds.
-   *
-   * @param {{password: string, code?: string, next: string}} how
-   */
-  async function recover({ next, ...who }) {
-    checkSecret(next);
-    const { user } = session.get();
-    const ledger = opened();
-    if (!user) throw new Fault('signed_out', 'Sign in first.');
-    await proveWho({ username: user.username, ...who });
-    change({ login: 'signed-in' });
-    await ledger.renew(await fetchHalf(ledger, server), next);
-    change({ phase: 'open', waitUntil: 0 });
-  }
-
   tabs.onmessage = ({ data }) => {
     if (data === 'lock') lockThisTab();
     if (data === 'signed-out' && session.get().phase !== 'signed-out') leave();
   };
 
   return {
-    session, open, signIn, chooseClinic, empty, becomeAnotherDevice, setSecret, unlock, lock, lockThisTab, signOut, startAfresh,
-    recover,
+    session, open, signIn, chooseClinic, empty, becomeAnotherDevice, setSecret, unlock, lock, lockThisTab, signOut,
+    ...forgotten({ session, change, opened, proveWho, leave, enter, server, ledger: store.ledger }),
 
     /** @type {(secret: string, next: string) => Promise<void>} */
     changeSecret: (secret, next) => opened().changeSecret(secret, next),
-
-    /** Whether a forgotten secret can be replaced by a sign-in. */
-    canRecover: async () => (await store.ledger.get()?.canRecover()) ?? false,
 
     /** The server no longer knows us: sync waits for a new log-in, nothing else changes. */
     expire: () => change({ login: 'expired' }),
@@ -308,15 +260,4 @@ export function makeSession({ device, server, store, marker, tabs = new Broadcas
       send = sender;
     },
   };
-}
-
-/** @param {{records: number, drafts: number}} unsent */
-function total({ records, drafts }) {
-  return records + drafts;
-}
-
-/** @param {{records: number, drafts: number}} unsent */
-function inWords({ records, drafts }) {
-  const words = (/** @type {number} */ count, /** @type {string} */ noun) => (count ? [`${count} ${noun}${count === 1 ? '' : 's'}`] : []);
-  return [...words(records, 'record'), ...words(drafts, 'draft')].join(' and ') || 'nothing';
 }
