@@ -29,7 +29,7 @@ class Seen:
 
     def visit(self, name: str, page: Page) -> None:
         self.screens += 1
-        theatre = name.startswith("card")
+        theatre = name.startswith(("card", "checks"))
         self.places.add(page.url.partition("#")[2])
         for kind, size in (("phone", PHONE), ("tablet", TABLET)):
             resize(page, {"width": size.width, "height": size.height})

@@ -23,6 +23,7 @@ from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.settings import Settings
 from tests.journeys.screens.signing import Signing
 from tests.journeys.screens.status import Status
+from tests.journeys.screens.theatre_check import FIRST, SECOND, TheatreCheck
 
 Visitor = Callable[[str, Page], None]
 
@@ -41,6 +42,7 @@ def walk(device: Device, visit: Visitor) -> None:
     _measuring(device.page, visit)
     _weighing(device.page, visit)
     _signing(device.page, visit)
+    _checks(device.page, visit)
     _card(device.page, visit)
     _around(device, visit)
 
@@ -170,6 +172,43 @@ def _signing(page: Page, visit: Visitor) -> None:
     expect(page.get_by_text("Your drawing equals the plan.")).to_be_visible()
     visit("sign, ready", page)
     signing.sign()
+
+
+def _checks(page: Page, visit: Visitor) -> None:
+    """From the card as far as a stop, and back to the card."""
+    card = Card(page)
+    card.arrive()
+    word = card.check_word
+    page.get_by_role("link", name=re.compile("^Checks")).click()
+    checks = TheatreCheck(page)
+    checks.arrive()
+    visit("checks", page)
+    checks.step("Begin the sign in")
+    checks.at("Who leads through this check?")
+    visit("checks, who leads", page)
+    checks.name("Who leads through this check?", *FIRST)
+    checks.name("Who is the second person?", *SECOND)
+    checks.at("The wristband")
+    visit("checks, wristband", page)
+    day, month, year = SOMEBODY.born
+    checks.wristband(SOMEBODY.hospital_number, f"{year}-{month}-{day}")
+    checks.at("The paper card")
+    visit("checks, paper", page)
+    checks.paper("The paper card", word)
+    checks.at("The consent")
+    page.get_by_role("button", name=re.compile("^RIGHT eye, medial rectus: ")).click()
+    visit("checks, consent", page)
+    checks.consent("The consent", (("left", "MR", "recess"), ("right", "MR", "recess")))
+    checks.mark("Both eyes")
+    checks.at("Machine and drugs")
+    visit("checks, an answer", page)
+    checks.answer("Machine and drugs", "Not checked")
+    checks.at("Sign in stopped")
+    visit("checks, stopped", page)
+    checks.step("To the checks")
+    checks.arrive()
+    visit("checks, after a stop", page)
+    checks.back()
 
 
 def _card(page: Page, visit: Visitor) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from planner.card.words import date_words
 from planner.checks.comparisons.given import given
 from planner.checks.round import Round
 from planner.records.theatre_check import Entry
@@ -27,7 +28,7 @@ def compare(entry: Entry, check: Round) -> Stop | None:
     born_on = given(entry.born_on, "born_on")
     differences = _number_differs(entry, check)
     if born_on != patient.born_on:
-        differences += (f"Date of birth: the wristband says {born_on}, the card says {patient.born_on}.",)
+        differences += (f"Date of birth: {_said(born_on, patient.born_on)}.",)
     return _stop(entry, differences)
 
 
@@ -49,6 +50,10 @@ def _number_differs(entry: Entry, check: Round) -> tuple[str, ...]:
     if reduced(typed) == reduced(number):
         return ()
     return (f"Hospital number: the wristband says {typed}, the card says {number}.",)
+
+
+def _said(wristband: str, card: str) -> str:
+    return f"the wristband says {date_words(wristband)}, the card says {date_words(card)}"
 
 
 def _digits(number: str) -> str:

@@ -8,6 +8,7 @@ from planner import checks
 from planner.anatomy import Eye, Muscle
 from planner.errors import Refused
 from planner.records.check_item import Phase
+from planner.records.patient import Known
 from planner.records.theatre_check import Consented, Entry, Marked, Outcome
 from planner.values.checks import Keys
 from planner.values.option import Operation
@@ -47,7 +48,7 @@ def test_another_number_is_another_patient(typed):
 
 def test_another_birth_date_is_another_patient_and_both_differences_are_told():
     assert stopped("wristband", **WRISTBAND | {"born_on": "2021-03-15"})[1] == (
-        "Date of birth: the wristband says 2021-03-15, the card says 2021-03-14.",
+        "Date of birth: the wristband says 15 March 2021, the card says 14 March 2021.",
     )
     assert len(stopped("wristband", hospital_number="1", born_on="1950-01-01")[1]) == 2
 
@@ -135,6 +136,14 @@ def test_allergies_are_compared_with_the_card():
     assert stopped("allergy", patient=nothing, answer="as_card")[0] == "allergy_differs"
     assert after("allergy", patient=nothing, answer="none").stop is None
     assert after("allergy", answer="another", words="iodine").told == ("Allergy: Another one: iodine",)
+
+
+@pytest.mark.parametrize(("allergies", "card"), [("", "latex"), ("iodine", "iodine, latex"), ("Latex", "Latex")])
+def test_latex_that_is_not_borne_is_an_allergy_of_the_card(allergies, card):
+    patient = replace(PATIENT, allergies=allergies, latex=Known.YES)
+
+    assert stopped("allergy", patient=patient, answer="none")[1] == (f"Said: None is known. The card says: {card}.",)
+    assert after("allergy", patient=patient, answer="as_card").stop is None
 
 
 @pytest.mark.parametrize("step_id", ["wristband", "paper", "consent", "mark"])

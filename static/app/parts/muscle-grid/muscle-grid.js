@@ -6,7 +6,7 @@ import { EYES, EYE_WORDS, MUSCLES, MUSCLE_WORDS, placeWords } from '../../words/
 
 /**
  * @param {object} props
- * @param {(place: Place) => {shown: string, said: string}} props.holdsOf what the muscle holds, as shown and as read out
+ * @param {(place: Place) => {shown: unknown, said: string}} props.holdsOf what the muscle holds, as shown and as read out
  * @param {(place: Place) => unknown} props.panelOf what can be said of the open one
  */
 export function MuscleGrid({ holdsOf, panelOf }) {

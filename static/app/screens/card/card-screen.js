@@ -6,6 +6,7 @@ import { Frame } from '../../parts/frame/frame.js';
 import { isVoid, standingOf } from '../../planning/standing.js';
 import { records } from '../../store/store.js';
 import { html, useState } from '../../vendor/preact.js';
+import { ChecksLink } from '../theatre-check/checks-link.js';
 import { CardFace } from './card-face.js';
 import { CardPdf } from './card-pdf.js';
 import { CardState } from './card-state.js';
@@ -31,6 +32,7 @@ export function CardScreen({ patient, pieces }) {
   >
     <div class="theatre stack">
       <${Void} pieces=${pieces} />
+      <div class="buttons"><${ChecksLink} signature=${pieces.signature} /></div>
       <${Carried} records=${[patient, pieces.plan, pieces.signature]} />
       <${CardState} state=${state} faults=${faults} />
       ${card ? html`<${CardFace} card=${card} />` : state !== 'refused' && html`<${EngineWait} faults=${faults} />`}

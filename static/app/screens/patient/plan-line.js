@@ -6,6 +6,7 @@ import { useRights } from '../../planning/use-rights.js';
 import { html } from '../../vendor/preact.js';
 import { EYE_WORDS, MUSCLE_WORDS, doneWords } from '../../words/anatomy.js';
 import { mmWords } from '../../words/figures.js';
+import { ChecksLink } from '../theatre-check/checks-link.js';
 import { TakeBack } from './take-back.js';
 
 /** @param {{patient: string, planned: import('./line.js').Planned}} props */
@@ -31,6 +32,7 @@ export function PlanLine({ patient, planned: { plan, signature, patientChanged }
       ${signature
         ? html`<a class="button" href=${`#/patients/${patient}/card/${signature.id}`}>Card</a>`
         : html`<a class="button" href=${`#/patients/${patient}/sign/${plan.id}`}>${rights.write('signature') ? 'Sign' : 'See the plan'}</a>`}
+      ${signature && html`<${ChecksLink} signature=${signature} />`}
       <a class="button" href=${`#/patients/${patient}/set-up/${plan.id}`}>Set-up</a>
       <${TakeBack} record=${signature ?? plan} what=${signature ? 'this signature' : 'this plan'} />
     </div>

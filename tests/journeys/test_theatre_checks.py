@@ -1,0 +1,122 @@
+"""The checks in theatre on the tablet: a whole case with and without a network, and what must stop stops."""
+
+import re
+
+from playwright.sync_api import expect
+
+from tests.journeys import steps
+from tests.journeys.browser.device import Device
+from tests.journeys.people import DEMO, SURGEON, THEATRE
+from tests.journeys.screens.card import Card
+from tests.journeys.screens.case import Case
+from tests.journeys.screens.doors import Unlock
+from tests.journeys.screens.patients import Patients
+from tests.journeys.screens.theatre_check import SECOND, Signed, TheatreCheck
+from tests.journeys.site.post import post_as
+
+RECORDS = DEMO["records"]
+SIGNED = [Signed.of(record, RECORDS) for record in RECORDS if record["kind"] == "signature"]
+ONE_EYE = [signed for signed in SIGNED if signed.marked != "Both eyes"]
+
+
+def open_checks(device: Device, signed: Signed) -> TheatreCheck:
+    """From the case to the card to its checks, as a nurse goes there."""
+    patients = Patients(device.page)
+    patients.arrive()
+    patients.open(signed.name)
+    Case(device.page).open_card()
+    card = Card(device.page)
+    card.arrive()
+    device.page.get_by_role("link", name=re.compile("^Checks")).click()
+    checks = TheatreCheck(device.page)
+    checks.arrive()
+    return checks
+
+
+def test_a_whole_case_is_checked_and_every_phase_is_in_the_ledger(tablet, server):
+    steps.settle_in(tablet, THEATRE)
+    signed = SIGNED[0]
+    checks = open_checks(tablet, signed)
+
+    checks.sign_in(signed)
+    checks.time_out(signed)
+    checks.sign_out()
+
+    checks.arrive()
+    expect(checks.phases.filter(has_text="Passed")).to_have_count(3)
+    steps.expect_sent(checks)
+    made = [received.body for received in server.ledger() if received.kind == "theatre_check"]
+    assert [(body["phase"], body["outcome"]) for body in made] == [
+        (phase, "passed") for phase in ("sign in", "time out", "sign out")
+    ]
+    checks.back()
+    expect(tablet.page.get_by_role("link", name=re.compile("^Checks"))).to_contain_text("all passed")
+
+
+def test_without_a_network_and_with_a_tablet_that_goes_dark_in_between_nothing_is_lost(tablet, server):
+    steps.settle_in(tablet, THEATRE)
+    steps.ready_for_a_day_without_network(tablet)
+    signed = ONE_EYE[0]
+    tablet.cut_network()
+    server.stop()
+    checks = open_checks(tablet, signed)
+    checks.begin("sign in")
+    checks.identity_and_paper(signed)
+    checks.at("The consent")
+
+    tablet.page.reload()
+    Unlock(tablet.page).enter()
+    checks.arrive()
+    checks.step("Go on with the sign in")
+    checks.consent("The consent", signed.works)
+    checks.finish_sign_in(signed)
+    checks.time_out(signed)
+    checks.sign_out()
+    steps.expect_waiting(checks, 3)
+
+    server.start()
+    tablet.reconnect()
+    steps.expect_sent(checks)
+    made = [received.body for received in server.ledger() if received.kind == "theatre_check"]
+    assert [body["outcome"] for body in made] == ["passed"] * 3
+    assert all(body["second"]["name"] == SECOND[0] for body in made)
+
+
+def test_a_wrong_patient_a_wrong_side_and_a_replaced_card_are_stopped_and_kept(tablet, server, playwright):
+    steps.settle_in(tablet, THEATRE)
+    signed, other = ONE_EYE
+    checks = open_checks(tablet, signed)
+
+    checks.begin("sign in")
+    checks.wristband(other.hospital_number, signed.born_on)
+    checks.stopped(f"the wristband says {other.hospital_number}, the card says {signed.hospital_number}")
+
+    checks.begin("sign in")
+    checks.identity_and_paper(signed)
+    wrong = "left" if signed.works[0][0] == "right" else "right"
+    checks.consent("The consent", tuple((wrong, muscle, operation) for _, muscle, operation in signed.works))
+    checks.stopped(re.compile(f"Only in the consent: .* the {wrong} "))
+
+    checks.begin("sign in")
+    checks.identity_and_paper(signed)
+    checks.at("The consent")
+    post_as(SURGEON, server, playwright.request.new_context(), lambda pen: replaced(pen, signed))
+    tablet.page.reload()
+    Unlock(tablet.page).enter()
+    checks.arrive()
+    expect(tablet.page.get_by_role("alert")).to_contain_text("REPLACED")
+    checks.step("Keep this stop")
+    checks.stopped("Another plan has replaced this one.")
+    expect(checks.foot.get_by_text("Begin the sign in")).to_have_count(0)
+
+    steps.expect_sent(checks)
+    made = [received.body for received in server.ledger() if received.kind == "theatre_check"]
+    assert [body["stop"]["code"] for body in made] == ["wristband_differs", "consent_differs", "card_replaced"]
+
+
+def replaced(pen, signed):
+    """Another plan in the place of the signed one."""
+    by_id = {record["id"]: record for record in RECORDS}
+    plan = by_id[by_id[signed.signature]["body"]["plan_id"]]
+    patient, examination = by_id[plan["body"]["patient_id"]], by_id[plan["body"]["examination_id"]]
+    return pen.plan(patient, examination, place=1, supersedes=plan)
