@@ -30,6 +30,8 @@ export const screens = [
   { path: '/patients/:patient/options/:examination/:option', phase: 'open', load: () => import('./options/screen.js') },
   { path: '/patients/:patient/sign/:plan', phase: 'open', load: () => import('./sign/screen.js') },
   { path: '/patients/:patient/card/:signature', phase: 'open', load: () => import('./card/screen.js') },
+  { path: '/patients/:patient/operation/:signature', phase: 'open', load: () => import('./operation/screen.js') },
+  { path: '/patients/:patient/adjust/:operation', phase: 'open', load: () => import('./adjustment/screen.js') },
   { path: '/patients/:patient/checks/:signature', phase: 'open', load: () => import('./theatre-check/screen.js') },
 
   { path: '/patients/:patient/set-up/:plan', phase: 'open', load: () => import('./set-up/screen.js') },

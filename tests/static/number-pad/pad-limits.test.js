@@ -23,6 +23,11 @@ test('the pads block exactly what the engine refuses', () => {
   assert.deepEqual(LIMITS.previous_mm, within(examination, 'PreviousOperation', 'mm'));
   assert.deepEqual(LIMITS.year, within(examination, 'PreviousOperation', 'year'));
   assert.deepEqual(LIMITS.dose_mm, within(source('case'), 'Change', 'mm'));
+  assert.deepEqual(LIMITS.moved_mm, within(source('operation'), 'MovedMuscle', 'mm'));
+  for (const [name, limits] of Object.entries({ DoneMm: LIMITS.dose_mm, FromLimbus: LIMITS.from_limbus_mm })) {
+    const [, low, high] = new RegExp(`^${name} = Annotated\\[float, Within\\((-?[\\d.]+), (-?[\\d.]+)`, 'm').exec(source('operation'));
+    assert.deepEqual(limits, { low: Number(low), high: Number(high) }, name);
+  }
   assert.deepEqual(LIMITS.overcorrection_pd, within(source('case'), 'Case', 'overcorrection_pd'));
   assert.deepEqual(LIMITS.second_pd, within(source('technique'), 'Prisms', 'horizontal_second_pd'));
   assert.deepEqual(LIMITS.second_pd, within(source('technique'), 'Prisms', 'vertical_second_pd'));

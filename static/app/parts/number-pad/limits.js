@@ -8,6 +8,8 @@ export const LIMITS = {
   second_pd: { low: 0, high: 100 },
   prism_from_cornea_mm: { low: 0, high: 150 },
   dose_mm: { low: 0.5, high: 20 },
+  from_limbus_mm: { low: 0, high: 30 },
+  moved_mm: { low: 0.5, high: 10 },
   overcorrection_pd: { low: 0, high: 15 },
   previous_mm: { low: 0, high: 20 },
   year: { low: 1900, high: 2200 },

@@ -15,6 +15,7 @@ import { Rest } from './rest/rest.js';
 import { bodyOf, lacking } from './examination.js';
 import { faultsOf, saveExamination } from './saving.js';
 import { heldSo, moved, noted, offered, opened, padTouched, turned } from './sitting.js';
+import { useEarlier } from './use-earlier.js';
 import { useSitting } from './use-sitting.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
@@ -29,6 +30,7 @@ export function SittingScreen({ patient, corrected }) {
   const { open, draft } = sitting;
   const next = offered(sitting);
   const missing = lacking(draft);
+  const earlier = useEarlier(id);
 
   useEffect(() => {
     if (open) pad.current?.scrollIntoView({ block: 'nearest' });
@@ -84,7 +86,7 @@ export function SittingScreen({ patient, corrected }) {
               onNext=${() => show((now) => moved(now, offered(now)))}
               onClose=${() => show((now) => moved(now, null))}
             />`
-          : html`<${Rest} draft=${draft} faults=${faults} onDiscard=${discard} onNote=${(/** @type {any} */ fields) => change((now) => noted(now, fields))} />`}
+          : html`<${Rest} draft=${draft} earlier=${earlier} faults=${faults} onDiscard=${discard} onNote=${(/** @type {any} */ fields) => change((now) => noted(now, fields))} />`}
       </div>
     </div>
   <//>`;

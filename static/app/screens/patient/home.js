@@ -4,7 +4,9 @@ import { Notice } from '../../parts/notice/notice.js';
 import { html } from '../../vendor/preact.js';
 import { Conflict } from './conflict.js';
 import { Details } from './details.js';
+import { operationsOf } from '../../planning/operations.js';
 import { whyOutdated } from './line.js';
+import { OperatedList } from './operated.js';
 import { PlanLine } from './plan-line.js';
 import { SittingCard } from './sitting-card.js';
 
@@ -14,6 +16,7 @@ export function Home({ line, records }) {
   return html`<div class="stack wide">
     <${Carried} records=${records.filter((record) => record.patient === patient.patient)} />
     ${conflicts.map((conflict) => html`<${Conflict} key=${conflict.heads[0].id} kind=${conflict.kind} versions=${conflict.heads} />`)}
+    <${OperatedList} patient=${patient.patient} operated=${operationsOf(records, patient.patient)} />
     ${alone.length > 0 && html`<${Alone} patient=${patient.patient} plans=${alone} />`}
     <section class="stack" aria-labelledby="examinations">
       <h2 id="examinations">Examinations</h2>

@@ -2,16 +2,21 @@
 import { momentWords } from '../../parts/calendar/ago.js';
 import { Mark } from '../../parts/mark/mark.js';
 import { Notice } from '../../parts/notice/notice.js';
+import { useObservable } from '../../observable.js';
+import { operationsBy } from '../../planning/operations.js';
 import { useRights } from '../../planning/use-rights.js';
+import { records } from '../../store/store.js';
 import { html } from '../../vendor/preact.js';
 import { EYE_WORDS, MUSCLE_WORDS, doneWords } from '../../words/anatomy.js';
 import { mmWords } from '../../words/figures.js';
 import { ChecksLink } from '../theatre-check/checks-link.js';
+import { ToOperation } from './operated.js';
 import { TakeBack } from './take-back.js';
 
 /** @param {{patient: string, planned: import('./line.js').Planned}} props */
 export function PlanLine({ patient, planned: { plan, signature, patientChanged } }) {
   const rights = useRights();
+  const all = useObservable(records);
   const { option, table, engine_version } = plan.body;
   return html`<section class="plan-line stack tight" aria-label=${signature ? 'Signed plan' : 'Plan, not signed'}>
     <p class="plan-line-state">
@@ -34,6 +39,7 @@ export function PlanLine({ patient, planned: { plan, signature, patientChanged }
         : html`<a class="button" href=${`#/patients/${patient}/sign/${plan.id}`}>${rights.write('signature') ? 'Sign' : 'See the plan'}</a>`}
       ${signature && html`<${ChecksLink} signature=${signature} />`}
       <a class="button" href=${`#/patients/${patient}/set-up/${plan.id}`}>Set-up</a>
+      ${signature && html`<${ToOperation} signature=${signature} isOperated=${operationsBy(all, signature).length > 0} />`}
       <${TakeBack} record=${signature ?? plan} what=${signature ? 'this signature' : 'this plan'} />
     </div>
   </section>`;

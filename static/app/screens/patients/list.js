@@ -1,5 +1,6 @@
 /** The patients of the clinic, narrowed as one types or chooses a state. */
 import { useObservable } from '../../observable.js';
+import { AdjustWord } from '../../parts/adjust-window/adjust-window.js';
 import { ageWords } from '../../parts/calendar/age.js';
 import { shortDateWords, today } from '../../parts/calendar/date.js';
 import { Empty } from '../../parts/empty/empty.js';
@@ -53,6 +54,7 @@ function Row({ entry, current }) {
         <span class="patient-row-number">${body.hospital_number}</span>
       </span>
       <span class="patient-row-state">
+        ${entry.toAdjust && html`<${AdjustWord} window=${entry.toAdjust} />`}
         ${entry.conflict && html`<strong class="patient-row-conflict">Two versions</strong>`}
         <${StateWord} state=${entry.state} />
       </span>

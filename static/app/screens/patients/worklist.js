@@ -1,5 +1,6 @@
 /** All patients of the clinic with how far each has come, last worked on first. */
 import { find, heads } from '../../store/heads.js';
+import { operationsOf } from '../../planning/operations.js';
 import { progressOf } from './progress.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
@@ -10,6 +11,7 @@ import { progressOf } from './progress.js';
  * @property {any} body of the newest current version of the patient's record
  * @property {boolean} conflict two current versions of the patient's record
  * @property {import('./progress.js').State} state
+ * @property {{earliest_at: string, latest_at: string} | null} toAdjust when a suture that nobody has adjusted yet can be adjusted
  */
 
 /**
@@ -21,12 +23,14 @@ export function worklist(records) {
   const plans = byPatient(heads(records, 'plan'));
   const signatures = byPatient(heads(records, 'signature'));
   const touched = lastTouch(records);
+  const toAdjust = new Map(operationsOf(records).flatMap(({ operation, open }) => (open ? [[operation.patient, open]] : [])));
 
   return [...byPatient(heads(records, 'patient'))]
     .map(([id, versions]) => ({
       id,
       body: versions[0].body,
       conflict: versions.length > 1,
+      toAdjust: toAdjust.get(id) ?? null,
       state: progressOf(
         { examinations: examinations.get(id) ?? [], plans: plans.get(id) ?? [], signatures: signatures.get(id) ?? [] },
         (wanted) => find(records, wanted) !== undefined,

@@ -11,6 +11,8 @@ const KIND_WORDS = {
   signature: 'Signature',
   retraction: 'Record taken back',
   dose_table: "The clinic's dose table",
+  operation: 'Operation record',
+  adjustment: 'Adjustment of a suture',
 };
 
 /** @param {LedgerRecord} record */
@@ -44,10 +46,12 @@ export function carriedFor({ maker, stuck }, { author }) {
  * @param {LedgerRecord} record
  * @returns {string} a route
  */
-export function placeOf({ kind, id, patient }) {
+export function placeOf({ kind, id, patient, body }) {
   if (kind === 'dose_table') return '/settings';
   const home = `/patients/${patient}`;
   if (kind === 'patient') return `${home}/edit`;
   if (kind === 'examination') return `${home}/measure/${id}`;
+  if (kind === 'operation') return `${home}/operation/${body.signature_id}`;
+  if (kind === 'adjustment') return `${home}/adjust/${body.operation_id}`;
   return home;
 }

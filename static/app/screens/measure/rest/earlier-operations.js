@@ -5,7 +5,9 @@ import { LIMITS } from '../../../parts/number-pad/limits.js';
 import { html, useState } from '../../../vendor/preact.js';
 import { EYES, EYE_WORDS, MUSCLES, MUSCLE_WORDS } from '../../../words/anatomy.js';
 import { mmWords } from '../../../words/figures.js';
+import { dateWords } from '../../../parts/calendar/date.js';
 import { EMPTY_OPERATION } from '../examination.js';
+import { sourceOf } from './taking-over.js';
 
 /** @typedef {import('../examination.js').PastOperation} PastOperation */
 
@@ -18,14 +20,15 @@ const FIGURES = /** @type {const} */ ({
   year: { label: 'Year', range: { ...LIMITS.year, decimals: 0, unit: '' } },
 });
 
-/** @param {{operations: PastOperation[], onChange: (operations: PastOperation[]) => void}} props */
-export function EarlierOperations({ operations, onChange }) {
+/** @param {{operations: PastOperation[], earlier: import('./taking-over.js').Earlier[], onChange: (operations: PastOperation[]) => void}} props */
+export function EarlierOperations({ operations, earlier, onChange }) {
   return html`<div class="stack">
     ${operations.map(
       (operation, index) => html`<${EarlierOperation}
         key=${index}
         number=${index + 1}
         operation=${operation}
+        from=${sourceOf(operation, earlier)}
         onChange=${(/** @type {PastOperation} */ changed) => onChange(operations.with(index, changed))}
         onRemove=${() => onChange(operations.toSpliced(index, 1))}
       />`,
@@ -36,13 +39,14 @@ export function EarlierOperations({ operations, onChange }) {
   </div>`;
 }
 
-/** @param {{number: number, operation: PastOperation, onChange: (operation: PastOperation) => void, onRemove: () => void}} props */
-function EarlierOperation({ number, operation, onChange, onRemove }) {
+/** @param {{number: number, operation: PastOperation, from: string, onChange: (operation: PastOperation) => void, onRemove: () => void}} props */
+function EarlierOperation({ number, operation, from, onChange, onRemove }) {
   const [pad, setPad] = useState(/** @type {'mm' | 'year' | null} */ (null));
   const name = `earlier-${number}`;
   /** @param {Partial<PastOperation>} fields */
   const set = (fields) => onChange({ ...operation, ...fields });
   return html`<section class="earlier stack" aria-label=${`Earlier operation ${number}`}>
+    ${from && html`<p class="small soft">From the operation record of ${dateWords(from)}</p>`}
     <${Choice} legend="Eye" quiet=${true} name=${`${name}-eye`} options=${EYE_OPTIONS} value=${operation.eye} onChange=${(/** @type {string} */ eye) => set({ eye })} />
     <${Choice} legend="Muscle" quiet=${true} name=${`${name}-muscle`} options=${MUSCLE_OPTIONS} value=${operation.muscle} onChange=${(/** @type {string} */ muscle) => set({ muscle })} />
     <${Choice} legend="What was done" quiet=${true} name=${`${name}-what`} options=${WHAT_OPTIONS} value=${operation.operation} onChange=${(/** @type {string} */ what) => set({ operation: what })} />

@@ -8,6 +8,7 @@ import { VersionPad } from '../../../parts/version-pad/version-pad.js';
 import { html } from '../../../vendor/preact.js';
 import { EYES, EYE_WORDS } from '../../../words/anatomy.js';
 import { EarlierOperations } from './earlier-operations.js';
+import { RecordedOperations } from './recorded-operations.js';
 import { LessOften } from './less-often.js';
 import { acuityWords, countWords, fixingWords, lensWords, lessOftenWords } from './holds.js';
 import { Lenses } from './lenses.js';
@@ -23,11 +24,12 @@ const FIXING = [
 
 const CONSTANCY = [...['constant', 'intermittent', 'latent'].map((value) => ({ value, words: value })), { value: null, words: 'not said' }];
 
-/** @param {{draft: Draft, faults: {field: string}[], onDiscard: (() => void) | null, onNote: (fields: Partial<Draft>) => void}} props */
-export function Rest({ draft, faults, onDiscard, onNote }) {
+/** @param {{draft: Draft, earlier: import('./taking-over.js').Earlier[], faults: {field: string}[], onDiscard: (() => void) | null, onNote: (fields: Partial<Draft>) => void}} props */
+export function Rest({ draft, earlier, faults, onDiscard, onNote }) {
   const unfinished = faults.some(({ field }) => field.startsWith('previous_operations'));
   return html`<section class="rest" aria-label="Optional">
     <h2 class="rest-title">Also, if it matters</h2>
+    <${RecordedOperations} earlier=${earlier} operations=${draft.previous_operations} onChange=${(/** @type {Draft['previous_operations']} */ previous_operations) => onNote({ previous_operations })} />
     <${Fold} title="Fixing eye" holds=${fixingWords(draft.fixing_eye)}>
       <${Choice} legend="The patient prefers to fix with" name="fixing" options=${FIXING} value=${draft.fixing_eye} onChange=${(/** @type {string | null} */ fixing_eye) => onNote({ fixing_eye })} />
     <//>
@@ -46,7 +48,7 @@ export function Rest({ draft, faults, onDiscard, onNote }) {
       <${Lenses} draft=${draft} onNote=${onNote} />
     <//>
     <${Fold} title="Previous operations" open=${unfinished} holds=${countWords(draft.previous_operations.length, 'muscle', 'muscles')}>
-      <${EarlierOperations} operations=${draft.previous_operations} onChange=${(/** @type {Draft['previous_operations']} */ previous_operations) => onNote({ previous_operations })} />
+      <${EarlierOperations} operations=${draft.previous_operations} earlier=${earlier} onChange=${(/** @type {Draft['previous_operations']} */ previous_operations) => onNote({ previous_operations })} />
     <//>
     <${Fold} title="Vertical, torsion, palsy, diagnosis" holds=${lessOftenWords(draft)}>
       <${LessOften} draft=${draft} onNote=${onNote} />

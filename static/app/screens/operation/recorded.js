@@ -1,0 +1,52 @@
+/** What was done, as it stands in the record: the note on the screen, its pages, and what can still follow. */
+import { AdjustWindow } from '../../parts/adjust-window/adjust-window.js';
+import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
+import { Frame } from '../../parts/frame/frame.js';
+import { Notice } from '../../parts/notice/notice.js';
+import { PagePdf } from '../../parts/page-pdf/page-pdf.js';
+import { useAnswer } from '../../planning/use-answer.js';
+import { useRights } from '../../planning/use-rights.js';
+import { html, useState } from '../../vendor/preact.js';
+import { useTheatreLight } from '../card/theatre-light.js';
+import { NoteFace } from './note-face.js';
+
+/** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
+
+/**
+ * @param {object} props
+ * @param {LedgerRecord} props.patient
+ * @param {import('../../planning/kept-cards.js').Pieces} props.pieces
+ * @param {import('../../planning/operations.js').Operated[]} props.operated the newest last
+ * @param {(() => void) | null} props.onCorrect
+ */
+export function Recorded({ patient, pieces, operated, onCorrect }) {
+  const { operation, adjustment, open } = /** @type {import('../../planning/operations.js').Operated} */ (operated.at(-1));
+  const question = { patient: patient.body, plan: pieces.plan.body, signature: pieces.signature.body, operation: operation.body, adjustment: adjustment?.body ?? null };
+  const { answer: note, faults } = useAnswer('operation_note', question);
+  const [isDark, turnLight] = useTheatreLight();
+  const [isPdfOpen, setPdfOpen] = useState(false);
+  const rights = useRights();
+  const home = `/patients/${patient.patient}`;
+  return html`<${Frame}
+    title="Operation note"
+    patient=${patient.body}
+    back=${home}
+    layout="wide"
+    also=${{ label: isDark ? 'Light' : 'Dark', act: turnLight }}
+    next=${{ label: 'PDF and print', act: () => setPdfOpen(true) }}
+  >
+    <div class="theatre operation-note stack">
+      ${operated.length > 1 &&
+      html`<${Notice} level="caution">
+        <p>There are ${operated.length} records of this operation, written on devices that had not heard of each other. The newest is shown; a correction replaces all of them.</p>
+      <//>`}
+      ${open &&
+      html`<${AdjustWindow} window=${open}>
+        ${rights.write('adjustment') && html`<a class="button" href=${`#${home}/adjust/${operation.id}`}>Record the adjustment</a>`}
+      <//>`}
+      ${note ? html`<${NoteFace} note=${note} />` : html`<${EngineWait} faults=${faults} />`}
+      ${onCorrect && html`<div class="buttons"><button type="button" class="button" onClick=${onCorrect}>Correct this record</button></div>`}
+    </div>
+    ${isPdfOpen && html`<${PagePdf} ask="operation_note_pdf" payload=${question} title="Operation note as PDF" name=${`operation-note-${pieces.signature.body.check_word.replace(' ', '-')}`} onClose=${() => setPdfOpen(false)} />`}
+  <//>`;
+}

@@ -1,0 +1,45 @@
+/** Holds the recording of a screen: filled in by the engine, kept as a draft at every change, reviewed by the engine again. */
+import { today } from '../../parts/calendar/date.js';
+import { useAnswer } from '../../planning/use-answer.js';
+import { session } from '../../session/session.js';
+import { drafts } from '../../store/store.js';
+import { useEffect, useMemo, useState } from '../../vendor/preact.js';
+import { begun, bodyOf, resumed, told } from './recording.js';
+
+/** @typedef {import('./recording.js').Recording} Recording */
+/** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
+
+/**
+ * @param {import('../../planning/kept-cards.js').Pieces} pieces
+ * @param {string} draftName
+ * @param {LedgerRecord[]} corrected what is to be replaced
+ */
+export function useRecording({ plan, signature }, draftName, corrected) {
+  const [recording, setRecording] = useState(/** @type {() => Recording | null} */ (() => drafts.get(draftName)?.recording ?? (corrected.length > 0 ? resumed(corrected[0].body) : null)));
+  const begin = useMemo(
+    () => ({ plan: plan.body, signature: signature.body, signature_id: signature.id, operated_on: today(), surgeon_name: session.get().user?.full_name ?? '' }),
+    [signature.id],
+  );
+  const drafted = useAnswer('draft_operation', begin);
+  const body = recording && bodyOf(recording);
+  const reviewed = useAnswer('review_operation', body && { plan: plan.body, signature: signature.body, operation: body });
+
+  /** @param {Recording} next */
+  const kept = (next) => {
+    drafts.keep(draftName, { recording: next, corrected: corrected.length > 0 });
+    return next;
+  };
+
+  useEffect(() => {
+    if (!recording && drafted.answer) setRecording(begun(/** @type {any} */ (drafted.answer).operation));
+  }, [drafted.answer]);
+
+  // The window follows from the times; the engine works it out, and the record carries it.
+  const review = /** @type {any} */ (reviewed.answer);
+  useEffect(() => {
+    if (!reviewed.isFresh) return;
+    setRecording((now) => (now && JSON.stringify(review.window) !== JSON.stringify(now.body.window) ? kept(told(now, { window: review.window })) : now));
+  }, [review, reviewed.isFresh]);
+
+  return { recording, keep: (/** @type {Recording} */ next) => setRecording(kept(next)), body, drafted: /** @type {any} */ (drafted.answer), review, isReviewed: reviewed.isFresh, faults: [...drafted.faults, ...reviewed.faults] };
+}
