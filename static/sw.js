@@ -95,7 +95,7 @@ async function kept() {
     return there.every(Boolean);
   };
   const engine = await Promise.all(bundles.map((urls) => whole(engineCache(urls), urls)));
-  return { shell: await whole(SHELL + release.name, release.shell), engine: engine.every(Boolean) };
+  return { release: release.name, shell: await whole(SHELL + release.name, release.shell), engine: engine.every(Boolean) };
 }
 
 /** Fetches what is missing of this release, then takes away what no page needs any more. */

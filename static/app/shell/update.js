@@ -76,11 +76,22 @@ export async function applyUpdate() {
 }
 
 /** @param {ServiceWorkerRegistration} found */
-function goOnTaking(found) {
+async function goOnTaking(found) {
   if (found.waiting && applying && triesSoFar() < MOST_TRIES) return applyUpdate();
+  const taking = applying;
   applying = false;
   sessionStorage.removeItem(TRIES);
+  // It may have come in while this page was opened from the old one.
+  if (found.active && isAnother(await question(found.active, 'state'))) {
+    if (taking) location.reload();
+    else tell({ ready: true });
+  }
   return undefined;
+}
+
+/** @param {State} state */
+function isAnother({ release: name }) {
+  return name !== undefined && name !== release.name;
 }
 
 function triesSoFar() {
@@ -126,7 +137,9 @@ async function makeReadyForOffline() {
   tell({ offline: complete(await question(active, 'keep')) ? 'ready' : 'incomplete' });
 }
 
-/** @param {{shell: boolean, engine: boolean}} state */
+/** @typedef {{shell: boolean, engine: boolean, release?: string}} State  of the service worker; an early one did not name its release */
+
+/** @param {State} state */
 function complete({ shell, engine }) {
   return shell && engine;
 }
@@ -134,7 +147,7 @@ function complete({ shell, engine }) {
 /**
  * @param {ServiceWorker} target
  * @param {'state' | 'keep'} ask
- * @returns {Promise<{shell: boolean, engine: boolean}>}
+ * @returns {Promise<State>}
  */
 function question(target, ask) {
   return new Promise((resolve) => {
