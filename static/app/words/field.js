@@ -24,6 +24,12 @@ export const FIELD_WORDS = {
   dvd_right_pd: 'Drift up under cover, RIGHT eye, Δ',
   dvd_left_pd: 'Drift up under cover, LEFT eye, Δ',
   engine_version: 'Engine version',
+  reason: 'Reason',
+  needle: 'Needle',
+  operated_on: 'Operated on',
+  tied_at: 'Suture tied',
+  block_at: 'Last local block',
+  adjusted_at: 'Adjusted',
 };
 
 /**

@@ -17,9 +17,10 @@ import { NoteFace } from './note-face.js';
  * @param {LedgerRecord} props.patient
  * @param {import('../../planning/kept-cards.js').Pieces} props.pieces
  * @param {import('../../planning/operations.js').Operated[]} props.operated the newest last
+ * @param {boolean} props.hasDraft something was written on this device and not saved before this record arrived
  * @param {(() => void) | null} props.onCorrect
  */
-export function Recorded({ patient, pieces, operated, onCorrect }) {
+export function Recorded({ patient, pieces, operated, hasDraft, onCorrect }) {
   const { operation, adjustment, open } = /** @type {import('../../planning/operations.js').Operated} */ (operated.at(-1));
   const question = { patient: patient.body, plan: pieces.plan.body, signature: pieces.signature.body, operation: operation.body, adjustment: adjustment?.body ?? null };
   const { answer: note, faults } = useAnswer('operation_note', question);
@@ -45,7 +46,7 @@ export function Recorded({ patient, pieces, operated, onCorrect }) {
         ${rights.write('adjustment') && html`<a class="button" href=${`#${home}/adjust/${operation.id}`}>Record the adjustment</a>`}
       <//>`}
       ${note ? html`<${NoteFace} note=${note} />` : html`<${EngineWait} faults=${faults} />`}
-      ${onCorrect && html`<div class="buttons"><button type="button" class="button" onClick=${onCorrect}>Correct this record</button></div>`}
+      ${onCorrect && html`<div class="buttons"><button type="button" class="button" onClick=${onCorrect}>${hasDraft ? 'Continue what is not saved here' : 'Correct this record'}</button></div>`}
     </div>
     ${isPdfOpen && html`<${PagePdf} ask="operation_note_pdf" payload=${question} title="Operation note as PDF" name=${`operation-note-${pieces.signature.body.check_word.replace(' ', '-')}`} onClose=${() => setPdfOpen(false)} />`}
   <//>`;

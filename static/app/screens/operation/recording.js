@@ -36,8 +36,8 @@ export const keyOf = ({ eye, muscle }) => `${eye} ${muscle}`;
 /** Filled in from the plan; nothing is said yet. @param {Body} body @returns {Recording} */
 export const begun = (body) => ({ body, said: [], changing: [], stage: keyOf(body.muscles[0]) });
 
-/** A saved record, to be corrected. @param {Body} body @returns {Recording} */
-export const resumed = (body) => ({ body: structuredClone(body), said: body.muscles.map(keyOf), changing: [], stage: CHECK });
+/** A saved record, to be corrected; what it leaves out has its default. @param {Body} body @returns {Recording} */
+export const resumed = (body) => ({ body: { ...NOTHING_ELSE, ...structuredClone(body), muscles: body.muscles.map((muscle) => ({ ...UNSAID, ...muscle })) }, said: body.muscles.map(keyOf), changing: [], stage: CHECK });
 
 /** @param {Recording} recording */
 export const stagesOf = ({ body }) => [...body.muscles.map(keyOf), COMPLICATIONS, AROUND, CHECK];
@@ -131,8 +131,11 @@ export const bodyOf = ({ body }) => ({
   complications: body.complications.map((each) => ({ ...each, note: each.note.trim(), answer: each.answer.trim() })),
 });
 
+const NOTHING_ELSE = { complications: [], anaesthesia: null, started_at: null, ended_at: null, tied_at: null, block_at: null, window: null, note: '' };
+
 const UNSAID = {
   planned: null,
+  done: null,
   reason: '',
   insertion_mm: null,
   limbus_mm: null,

@@ -22,13 +22,14 @@ export default function OperationRoute({ patient: id, signature: signatureId }) 
   const pieces = signature && piecesOf(all, signature);
   const draftName = `operation/${signatureId}`;
   const [isCorrecting, setCorrecting] = useState(Boolean(drafts.get(draftName)?.corrected));
+  const hasDraft = Boolean(drafts.get(draftName));
   if (!patient || !pieces) {
     return html`<${Absent} what="This operation" patient=${patient?.body} step=${{ label: 'To the case', to: patient ? `/patients/${id}` : '/patients' }} />`;
   }
   const operated = operationsBy(all, signature);
   const may = rights.write('operation');
   if (operated.length > 0 && !isCorrecting) {
-    return html`<${Recorded} patient=${patient} pieces=${pieces} operated=${operated} onCorrect=${may ? () => setCorrecting(true) : null} />`;
+    return html`<${Recorded} patient=${patient} pieces=${pieces} operated=${operated} hasDraft=${hasDraft} onCorrect=${may ? () => setCorrecting(true) : null} />`;
   }
   if (!may) return html`<${NotRecorded} patient=${patient} signature=${signature} role=${rights.role} />`;
   return html`<${RecordingScreen}

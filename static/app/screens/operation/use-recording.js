@@ -4,7 +4,7 @@ import { useAnswer } from '../../planning/use-answer.js';
 import { session } from '../../session/session.js';
 import { drafts } from '../../store/store.js';
 import { useEffect, useMemo, useState } from '../../vendor/preact.js';
-import { begun, bodyOf, resumed, told } from './recording.js';
+import { AROUND, CHECK, begun, bodyOf, resumed, told } from './recording.js';
 
 /** @typedef {import('./recording.js').Recording} Recording */
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
@@ -15,14 +15,16 @@ import { begun, bodyOf, resumed, told } from './recording.js';
  * @param {LedgerRecord[]} corrected what is to be replaced
  */
 export function useRecording({ plan, signature }, draftName, corrected) {
-  const [recording, setRecording] = useState(/** @type {() => Recording | null} */ (() => drafts.get(draftName)?.recording ?? (corrected.length > 0 ? resumed(corrected[0].body) : null)));
+  const [recording, setRecording] = useState(/** @type {() => Recording | null} */ (() => drafts.get(draftName)?.recording ?? (corrected.length > 0 ? resumed(corrected[corrected.length - 1].body) : null)));
   const begin = useMemo(
     () => ({ plan: plan.body, signature: signature.body, signature_id: signature.id, operated_on: today(), surgeon_name: session.get().user?.full_name ?? '' }),
     [signature.id],
   );
   const drafted = useAnswer('draft_operation', begin);
   const body = recording && bodyOf(recording);
-  const reviewed = useAnswer('review_operation', body && { plan: plan.body, signature: signature.body, operation: body });
+  // Only where its answer is shown, and without the note, which changes nothing: no answer is owed for every key that is typed.
+  const isAsked = recording?.stage === AROUND || recording?.stage === CHECK;
+  const reviewed = useAnswer('review_operation', body && isAsked ? { plan: plan.body, signature: signature.body, operation: { ...body, note: '' } } : null);
 
   /** @param {Recording} next */
   const kept = (next) => {

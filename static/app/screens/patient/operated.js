@@ -22,10 +22,10 @@ export function OperatedList({ patient, operated }) {
       return html`<article class="card stack tight" key=${operation.id} aria-label=${`Operation of ${dateWords(body.operated_on)}`}>
         <header>
           <h3>${dateWords(body.operated_on)}</h3>
-          <p class="small soft">${body.surgeon_name}${body.complications.length > 0 && `, ${body.complications.map((/** @type {any} */ each) => each.complication).join(', ')}`}</p>
+          <p class="small soft">${body.surgeon_name}${body.complications?.length > 0 && `, ${body.complications.map((/** @type {any} */ each) => each.complication).join(', ')}`}</p>
         </header>
         <ul class="plan-line-doses">
-          ${body.muscles.map((/** @type {any} */ muscle) => html`<li key=${placeWords(muscle)}>${placeWords(muscle)}: <strong>${workShort(muscle.done)}</strong></li>`)}
+          ${body.muscles.map((/** @type {any} */ muscle) => html`<li key=${placeWords(muscle)}>${placeWords(muscle)}: <strong>${workShort(muscle.done ?? null)}</strong></li>`)}
         </ul>
         ${adjustment && html`<p>${adjustment.body.moved.length > 0 ? 'Adjusted' : 'Tied as it was'}, ${momentWords(adjustment.body.adjusted_at)}</p>`}
         ${open &&
