@@ -4,6 +4,7 @@ import { back } from '../../shell/router.js';
 import { html } from '../../vendor/preact.js';
 import { About } from './about.js';
 import { Account } from './account.js';
+import { CheckItems } from './check-items.js';
 import { ClinicTables } from './clinic-tables.js';
 import { Look } from './look.js';
 import { Lock } from './lock.js';
@@ -17,6 +18,7 @@ export default function Settings() {
       <${Tables} />
       <${ClinicTables} />
       <${TheatrePractice} />
+      <${CheckItems} />
       <${Lock} />
       <${Account} />
       <${About} />
