@@ -11,6 +11,8 @@ const KIND_WORDS = {
   signature: 'Signature',
   retraction: 'Record taken back',
   dose_table: "The clinic's dose table",
+  theatre_check: 'Check in theatre',
+  check_item: "The clinic's own question in the checks",
   operation: 'Operation record',
   adjustment: 'Adjustment of a suture',
 };
@@ -27,6 +29,7 @@ export function kindWords({ kind }) {
  */
 export function whose(records, record) {
   if (record.kind === 'dose_table') return record.body.name;
+  if (record.kind === 'check_item') return record.body.title;
   const body = heads(records, 'patient', record.patient)[0]?.body;
   return body ? `${body.full_name}, ${body.hospital_number}` : 'a patient who is not on this phone';
 }
@@ -47,10 +50,11 @@ export function carriedFor({ maker, stuck }, { author }) {
  * @returns {string} a route
  */
 export function placeOf({ kind, id, patient, body }) {
-  if (kind === 'dose_table') return '/settings';
+  if (kind === 'dose_table' || kind === 'check_item') return '/settings';
   const home = `/patients/${patient}`;
   if (kind === 'patient') return `${home}/edit`;
   if (kind === 'examination') return `${home}/measure/${id}`;
+  if (kind === 'theatre_check') return `${home}/checks/${body.signature_id}`;
   if (kind === 'operation') return `${home}/operation/${body.signature_id}`;
   if (kind === 'adjustment') return `${home}/adjust/${body.operation_id}`;
   return home;
