@@ -20,6 +20,7 @@ from planner.desk.asks import (
     day_list_pdf,
     draft_operation,
     draft_plan,
+    entered_twice,
     follow_check,
     operation_note,
     operation_note_pdf,
@@ -66,5 +67,6 @@ ASKS: dict[str, Callable[[Fields], object]] = {
     "operation_note_pdf": operation_note_pdf.ask,
     "review_adjustment": review_adjustment.ask,
     "previous_operations": previous_operations.ask,
+    "entered_twice": entered_twice.ask,
     "self_test": self_test.ask,
 }

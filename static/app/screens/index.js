@@ -21,6 +21,7 @@ export const screens = [
   { path: '/patients', phase: 'open', load: () => import('./patients/screen.js') },
   { path: '/patients/new', phase: 'open', load: () => import('./patient-edit/screen.js') },
   { path: '/patients/:patient', phase: 'open', load: () => import('./patient/screen.js') },
+  { path: '/patients/:patient/same/:other', phase: 'open', load: () => import('./same-person/screen.js') },
   { path: '/patients/:patient/edit', phase: 'open', load: () => import('./patient-edit/screen.js') },
 
   { path: '/patients/:patient/measure', phase: 'open', load: () => import('./measure/screen.js') },

@@ -24,3 +24,23 @@ test('two versions made apart are one patient with a conflict', () => {
 test('a patient taken back is no longer listed', () => {
   assert.deepEqual(worklist([patient('1'), record('2', 'retraction', '1', { record_id: '1', reason: 'entered twice' })]), []);
 });
+
+const join = (id, a, b) => record(id, 'join', a, { patient_a: a, patient_b: b, reason: 'Same child.' });
+
+test('two who are joined are one row, under the first, as far along as their newest examination', () => {
+  const records = [
+    patient('1', 'Ana Vrel'), patient('2', 'Anna Vrel'), record('3', 'examination', '2', { examined_on: '2026-11-20' }), join('4', '1', '2'),
+  ];
+  const [entry, ...others] = worklist(records);
+  assert.deepEqual([entry.id, entry.body.full_name, entry.also, entry.state, others.length], ['1', 'Ana Vrel', [{ full_name: 'Anna Vrel' }], 'measured', 0]);
+});
+
+test('parted again, they are two rows', () => {
+  const records = [patient('1'), patient('2'), join('3', '1', '2'), record('4', 'retraction', '1', { record_id: '3', reason: 'Cousins.' })];
+  assert.deepEqual(worklist(records).map(({ id, also }) => [id, also.length]).sort(), [['1', 0], ['2', 0]]);
+});
+
+test('when the entry in front is taken back, the other still stands for the person', () => {
+  const records = [patient('1'), patient('2'), join('3', '1', '2'), record('4', 'retraction', '1', { record_id: '1', reason: 'In error.' })];
+  assert.deepEqual(worklist(records).map(({ id }) => id), ['2']);
+});

@@ -9,8 +9,10 @@ import { drafts, records } from '../../store/store.js';
 import { html, useMemo } from '../../vendor/preact.js';
 import { PatientList } from '../patients/list.js';
 import { Home } from './home.js';
+import { OnePerson } from './one-person.js';
 import { lineOf } from './line.js';
 import { nextSteps } from './next.js';
+import { TwinHints } from './twin-hints.js';
 
 /** @param {{patient: string}} props the patient's id */
 export default function Patient({ patient: id }) {
@@ -32,7 +34,9 @@ export default function Patient({ patient: id }) {
     beside=${beside}
     ...${steps}
   >
+    <${TwinHints} patient=${id} records=${all} />
     <${Home} line=${line} records=${all} />
+    <${OnePerson} patient=${id} records=${all} />
   <//>`;
 }
 

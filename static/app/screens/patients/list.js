@@ -5,6 +5,7 @@ import { ageWords } from '../../parts/calendar/age.js';
 import { shortDateWords, today } from '../../parts/calendar/date.js';
 import { Empty } from '../../parts/empty/empty.js';
 import { StateWord } from '../../parts/state-word/state-word.js';
+import { useTwins } from '../../planning/use-twins.js';
 import { records } from '../../store/store.js';
 import { syncState } from '../../sync/sync.js';
 import { html, useMemo } from '../../vendor/preact.js';
@@ -21,7 +22,8 @@ export function PatientList({ current }) {
   const { complete } = useObservable(syncState);
   const place = useKeptPlace();
   const entries = useMemo(() => worklist(all), [all]);
-  const found = entries.filter((entry) => (!state || entry.state === state) && matches(entry.body, typed));
+  const twins = useTwins(all);
+  const found = entries.filter((entry) => (!state || entry.state === state) && [entry.body, ...entry.also].some((body) => matches(body, typed)));
 
   if (entries.length === 0) {
     return html`<${Empty} title="No patients on this phone yet">
@@ -36,25 +38,26 @@ export function PatientList({ current }) {
     <${Search} entries=${entries} found=${found.length} />
     ${found.length === 0 && html`<${NobodyFits} typed=${typed} />`}
     <ul class="patient-rows">
-      ${found.slice(0, shown).map((entry) => html`<${Row} key=${entry.id} entry=${entry} current=${entry.id === current} />`)}
+      ${found.slice(0, shown).map((entry) => html`<${Row} key=${entry.id} entry=${entry} current=${entry.id === current} isTwin=${twins.has(entry.id)} />`)}
     </ul>
     ${found.length > shown &&
     html`<button type="button" class="button" onClick=${() => narrowing.set({ ...narrowing.get(), shown: shown + PAGE })}>Show more (${found.length - shown} left)</button>`}
   </div>`;
 }
 
-/** @param {{entry: import('./worklist.js').Entry, current: boolean}} props */
-function Row({ entry, current }) {
+/** @param {{entry: import('./worklist.js').Entry, current: boolean, isTwin: boolean}} props `isTwin`: perhaps entered twice */
+function Row({ entry, current, isTwin }) {
   const { body } = entry;
   return html`<li>
     <a class="patient-row" href=${`#/patients/${entry.id}`} aria-current=${current ? 'true' : undefined}>
       <span class="patient-row-name">${body.full_name}</span>
       <span class="patient-row-facts">
         <span>${shortDateWords(body.born_on)} (${ageWords(body.born_on, today())})</span>
-        <span class="patient-row-number">${body.hospital_number}</span>
+        <span class="patient-row-number">${[body, ...entry.also].map(({ hospital_number }) => hospital_number).join(' and ')}</span>
       </span>
       <span class="patient-row-state">
         ${entry.toAdjust && html`<${AdjustWord} window=${entry.toAdjust} />`}
+        ${isTwin && html`<span class="small">Entered twice?</span>`}
         ${entry.conflict && html`<strong class="patient-row-conflict">Two versions</strong>`}
         <${StateWord} state=${entry.state} />
       </span>

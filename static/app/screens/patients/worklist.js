@@ -1,5 +1,6 @@
 /** All patients of the clinic with how far each has come, last worked on first. */
 import { find, heads } from '../../store/heads.js';
+import { membersOf } from '../../store/joined.js';
 import { operationsOf } from '../../planning/operations.js';
 import { progressOf } from './progress.js';
 
@@ -9,6 +10,7 @@ import { progressOf } from './progress.js';
  * @typedef {object} Entry
  * @property {string} id the patient's id, as in the routes
  * @property {any} body of the newest current version of the patient's record
+ * @property {any[]} also bodies of the same person's other entries, who was entered twice
  * @property {boolean} conflict two current versions of the patient's record
  * @property {import('./progress.js').State} state
  * @property {{earliest_at: string, latest_at: string} | null} toAdjust when a suture that nobody has adjusted yet can be adjusted
@@ -25,14 +27,20 @@ export function worklist(records) {
   const touched = lastTouch(records);
   const toAdjust = new Map(operationsOf(records).flatMap(({ operation, open }) => (open ? [[operation.patient, open]] : [])));
 
-  return [...byPatient(heads(records, 'patient'))]
-    .map(([id, versions]) => ({
+  const patients = byPatient(heads(records, 'patient'));
+  const of = (/** @type {Map<string, LedgerRecord[]>} */ groups, /** @type {string[]} */ ids) => ids.flatMap((each) => groups.get(each) ?? []);
+
+  return [...patients]
+    .map(([id, versions]) => ({ id, versions, members: membersOf(records, id).filter((member) => patients.has(member)) }))
+    .filter(({ id, members }) => members[0] === id)
+    .map(({ id, versions, members }) => ({
       id,
       body: versions[0].body,
+      also: members.slice(1).map((member) => /** @type {LedgerRecord[]} */ (patients.get(member))[0].body),
       conflict: versions.length > 1,
       toAdjust: toAdjust.get(id) ?? null,
       state: progressOf(
-        { examinations: examinations.get(id) ?? [], plans: plans.get(id) ?? [], signatures: signatures.get(id) ?? [] },
+        { examinations: of(examinations, members), plans: of(plans, members), signatures: of(signatures, members) },
         (wanted) => find(records, wanted) !== undefined,
       ).state,
     }))

@@ -10,6 +10,7 @@ const KIND_WORDS = {
   plan: 'Plan',
   signature: 'Signature',
   retraction: 'Record taken back',
+  join: 'Two entries joined',
   dose_table: "The clinic's dose table",
   theatre_check: 'Check in theatre',
   check_item: "The clinic's own question in the checks",
