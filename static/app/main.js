@@ -1,5 +1,6 @@
 /** Starts the app: what is on this phone first, the engine and the network beside it. */
 import { startEngine } from './engine/engine.js';
+import { startKeepingCardKeys } from './planning/card-keys.js';
 import { startKeepingCards } from './planning/kept-cards.js';
 import { openSession, session } from './session/session.js';
 import { App } from './shell/app.js';
@@ -30,6 +31,7 @@ function start() {
   recallProtection(device).catch(noteFault);
   startEngine();
   startKeepingCards();
+  startKeepingCardKeys();
   startUpdates();
   beforeReload(drafts.flush);
   addEventListener('pagehide', keepDrafts);

@@ -5,7 +5,7 @@
  * engine refuses is not asked again until the app starts anew.
  */
 import { heads } from '../store/heads.js';
-import { piecesOf } from './standing.js';
+import { patientNow, piecesOf } from './standing.js';
 
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 /**
@@ -17,14 +17,20 @@ import { piecesOf } from './standing.js';
 /** @param {LedgerRecord} signature */
 const nameOf = (signature) => `card/${signature.id}`;
 
-/** @param {Pieces} pieces */
-const originOf = ({ patient, plan, signature }) => [patient, plan, signature].map(({ digest }) => digest).join(' ');
+/** @param {Pieces} pieces @param {LedgerRecord | null} now */
+const originOf = ({ patient, plan, signature }, now) => [patient, plan, signature, ...(now ? [now] : [])].map(({ digest }) => digest).join(' ');
 
 /**
- * What the engine makes a card of.
+ * What the engine makes a card of; `now` is the present version of the patient's record where that is another.
  * @param {Pieces} pieces
+ * @param {LedgerRecord | null} [now]
  */
-export const cardQuestion = ({ patient, plan, signature }) => ({ patient: patient.body, plan: plan.body, signature: signature.body });
+export const cardQuestion = ({ patient, plan, signature }, now = null) => ({
+  patient: patient.body,
+  plan: plan.body,
+  signature: signature.body,
+  ...(now && { patient_now: now.body }),
+});
 
 /**
  * @param {object} means
@@ -38,6 +44,7 @@ export function createCardKeeper({ drafts, records, engineState, ask, whenIdle }
   /** @type {Set<string>} */
   const refused = new Set();
   let isBusy = false;
+  const nowOf = (/** @type {Pieces} */ pieces) => patientNow(records.get(), pieces);
 
   /**
    * @param {Pieces} pieces
@@ -45,19 +52,19 @@ export function createCardKeeper({ drafts, records, engineState, ask, whenIdle }
    */
   function keptCard(pieces) {
     const kept = drafts.get(nameOf(pieces.signature));
-    return kept?.origin === originOf(pieces) ? kept.card : null;
+    return kept?.origin === originOf(pieces, nowOf(pieces)) ? kept.card : null;
   }
 
   /**
    * @param {Pieces} pieces
    * @param {any} card
    */
-  const keep = (pieces, card) => drafts.keep(nameOf(pieces.signature), { origin: originOf(pieces), card });
+  const keep = (pieces, card) => drafts.keep(nameOf(pieces.signature), { origin: originOf(pieces, nowOf(pieces)), card });
 
   /** Has the engine make the card of a signature and keeps it. @param {LedgerRecord} signature */
   async function keepCard(signature) {
     const pieces = piecesOf(records.get(), signature);
-    if (pieces) keep(pieces, await ask('card', cardQuestion(pieces)));
+    if (pieces) keep(pieces, await ask('card', cardQuestion(pieces, nowOf(pieces))));
   }
 
   function nextMissing() {

@@ -55,6 +55,13 @@ export function piecesOf(records, signature) {
 }
 
 /**
+ * The present version of the patient's record, where it is another than the one that was signed.
+ * @param {Records} records
+ * @param {{patient: LedgerRecord}} pieces
+ */
+export const patientNow = (records, { patient }) => heads(records, 'patient', patient.patient).find(({ id }) => id !== patient.id) ?? null;
+
+/**
  * @param {Records} records
  * @param {string} kind
  * @param {string} id

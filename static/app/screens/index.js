@@ -46,6 +46,7 @@ export const screens = [
   { path: '/hand-over', phase: 'open', load: () => import('./hand-over/screen.js') },
   { path: '/hand-over/:record', phase: 'open', load: () => import('./hand-over/screen.js') },
   { path: '/take-over', phase: 'open', load: () => import('./take-over/screen.js') },
+  { path: '/scan', phase: 'open', load: () => import('./scan/screen.js') },
   { path: '/status', phase: 'open', load: () => import('./status/screen.js') },
   { path: '/devices', phase: 'open', load: () => import('./devices/screen.js') },
   { path: '/settings', phase: 'open', load: () => import('./settings/screen.js') },

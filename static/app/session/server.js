@@ -52,12 +52,21 @@ export class ServerFault extends Fault {
 export function connect({ fetch = (...args) => globalThis.fetch(...args), onHeard = () => {}, limit_ms = CALL_MS } = {}) {
   /** @type {Hello | null} */
   let hello = null;
+  /** @type {Map<string, string[]>} */
+  let cardKeys = new Map();
+
+  /** Card keys go into the sealed store alone, so they are parted from what is kept in clear. @param {any} told @returns {Hello} */
+  function greeted(told) {
+    cardKeys = new Map(told.clinics.map((/** @type {any} */ clinic) => [clinic.id, clinic.card_keys ?? []]));
+    const clinics = told.clinics.map((/** @type {any} */ { id, name, role }) => ({ id, name, role }));
+    hello = { ...told, clinics };
+    return /** @type {Hello} */ (hello);
+  }
   let mayPack = true;
 
   /** Who the server takes this browser for, and a fresh CSRF token. */
   async function greet() {
-    hello = await send('GET', '/api/v1/session');
-    return /** @type {Hello} */ (hello);
+    return greeted(await send('GET', '/api/v1/session'));
   }
 
   /**
@@ -155,6 +164,8 @@ export function connect({ fetch = (...args) => globalThis.fetch(...args), onHear
     greet,
     /** The last greeting; null before the first. */
     lastHello: () => hello,
+    /** By clinic, of the last greeting. */
+    lastCardKeys: () => cardKeys,
 
     /**
      * @param {{username: string, password: string, code?: string, device: {id: string, name: string}}} credentials
@@ -163,13 +174,12 @@ export function connect({ fetch = (...args) => globalThis.fetch(...args), onHear
     async signIn(credentials) {
       // The token of another session may be old: a stranger's write has nothing to lose by a fresh one.
       await greet();
-      hello = await send('POST', '/api/v1/session', credentials);
-      return /** @type {Hello} */ (hello);
+      return greeted(await send('POST', '/api/v1/session', credentials));
     },
 
     async signOut() {
       await greet();
-      hello = await send('DELETE', '/api/v1/session');
+      greeted(await send('DELETE', '/api/v1/session'));
     },
   };
 }

@@ -103,6 +103,9 @@ class Passing(Device):
 class Lasting(Device):
     """Keeps its storage in ``memory``: it can be switched off, or die, and be switched on again."""
 
+    ARGUMENTS: tuple[str, ...] = ()
+    """Beside those that every browser is started with."""
+
     def __init__(self, server: Server, watch: Watch, *, chromium: BrowserType, kind: Kind, memory: Path) -> None:
         super().__init__(server, watch)
         self._chromium = chromium
@@ -113,7 +116,10 @@ class Lasting(Device):
     def switch_on(self) -> None:
         self._use(
             self._chromium.launch_persistent_context(
-                str(self._memory), executable_path=chromium_path(), args=list(ARGUMENTS), **self._kind.options
+                str(self._memory),
+                executable_path=chromium_path(),
+                args=[*ARGUMENTS, *self.ARGUMENTS],
+                **self._kind.options,
             )
         )
 

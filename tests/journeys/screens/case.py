@@ -16,6 +16,13 @@ class Case(Frame):
     def correct_details(self) -> None:
         self.page.get_by_role("link", name="Correct details").click()
 
+    def take_back_the_signature(self, reason: str) -> None:
+        self.page.get_by_role("region", name="Signed plan", exact=True).get_by_role("button", name="Take back").click()
+        dialog = self.page.get_by_role("dialog")
+        dialog.get_by_role("textbox", name="Reason").fill(reason)
+        dialog.get_by_role("button", name=re.compile("^Take back")).click()
+        dialog.wait_for(state="hidden")
+
     @property
     def details(self) -> Locator:
         return self.page.get_by_role("region", name="Details", exact=True)

@@ -14,6 +14,9 @@ class Patients(Frame):
     def open(self, name: str) -> None:
         self.entry(name).click()
 
+    def scan(self) -> None:
+        self.page.get_by_role("link", name="Scan a card").click()
+
     def new(self) -> None:
         self.step("New patient")
 

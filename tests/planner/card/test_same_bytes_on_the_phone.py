@@ -1,4 +1,4 @@
-"""Every card of the demo clinic, drawn by the engine that the phone downloads, has the bytes that the server draws."""
+"""Every card of the demo clinic, drawn and coded by the engine that the phone downloads, has the server's bytes."""
 
 import base64
 import json
@@ -11,19 +11,27 @@ from fixtures.demo.make import PATH
 from planner import desk
 
 RECORDS = json.loads(PATH.read_text(encoding="utf-8"))["records"]
+KEY = "7e" * 32
 BY_ID = {record["id"]: record for record in RECORDS}
 
 
-def request_of(signature):
+def pieces_of(signature):
     plan = BY_ID[signature["body"]["plan_id"]]
     patient = BY_ID[plan["body"]["patient_id"]]
-    pieces = {"patient": patient["body"], "plan": plan["body"], "signature": signature["body"]}
-    return json.dumps({"ask": "card_pdf", **pieces})
+    return {"patient": patient["body"], "plan": plan["body"], "signature": signature["body"], "card_key": KEY}
+
+
+def reading_of(pieces):
+    code = json.loads(desk.answer(json.dumps({"ask": "card_code", **pieces})))["answer"]["code"]
+    return {"ask": "read_card_code", "text": code, "card_keys": [KEY]}
 
 
 @pytest.mark.node
-def test_the_phone_draws_the_same_bytes(built, tmp_path):
-    requests = [request_of(record) for record in RECORDS if record["kind"] == "signature"]
+def test_the_phone_draws_codes_and_reads_the_same_bytes(built, tmp_path):
+    cards = [pieces_of(record) for record in RECORDS if record["kind"] == "signature"]
+    requests = [json.dumps({"ask": "card_pdf", **pieces}) for pieces in cards]
+    requests += [json.dumps({"ask": "card_code", **pieces}) for pieces in cards]
+    requests += [json.dumps(reading_of(pieces)) for pieces in cards]
     (tmp_path / "requests.json").write_text(json.dumps(requests), encoding="utf-8")
     place = {name: folders().site / urls[-1].lstrip("/") for name, urls in built.engine.items()}
 
@@ -38,5 +46,7 @@ def test_the_phone_draws_the_same_bytes(built, tmp_path):
     answers = json.loads(printed.splitlines()[-1])
 
     assert answers == [desk.answer(request) for request in requests]
-    assert all(base64.b64decode(json.loads(each)["answer"]["pdf"]).startswith(b"%PDF") for each in answers)
-    assert len(answers) >= 6
+    pages = [json.loads(each)["answer"]["pdf"] for each in answers[: len(cards)]]
+    assert all(base64.b64decode(page).startswith(b"%PDF") for page in pages)
+    assert len(pages) >= 6
+    assert all("answer" in json.loads(each) for each in answers)

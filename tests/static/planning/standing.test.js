@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { isVoid, piecesOf, signatureOf, standingOf } from '../../../static/app/planning/standing.js';
+import { isVoid, patientNow, piecesOf, signatureOf, standingOf } from '../../../static/app/planning/standing.js';
 
 const record = (id, kind, body = {}, supersedes = []) => ({ id, kind, patient: 'p1', supersedes, body, digest: `digest of ${id}` });
 const patient = record('p1', 'patient');
@@ -45,4 +45,9 @@ test('a signature counts only for the very plan it was given for', () => {
 test('a card has its three pieces or is not made', () => {
   assert.deepEqual(piecesOf(signed, signature), { patient, plan, signature });
   assert.equal(piecesOf([patient, signature], signature), null);
+});
+
+test('the present version of the patient is told only where it is another than the signed one', () => {
+  assert.equal(patientNow(signed, { patient }), null);
+  assert.equal(patientNow([...signed, record('p2', 'patient', {}, ['p1'])], { patient }).id, 'p2');
 });

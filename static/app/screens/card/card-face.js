@@ -1,25 +1,23 @@
 /** The card as the engine made it, in the order in which theatre reads: eye, muscle, operation, mm; then the rest. */
 import { momentWords } from '../../parts/calendar/ago.js';
 import { dateWords } from '../../parts/calendar/date.js';
-import { Eyes } from '../../parts/eyes/eyes.js';
 import { Notices } from '../../parts/notice/notice.js';
 import { Provenance } from '../../parts/provenance/provenance.js';
 import { html } from '../../vendor/preact.js';
+import { CardAlerts } from './card-alerts.js';
 import { CardLine } from './card-line.js';
-import { workOf } from './works.js';
+import { CardPictures } from './card-pictures.js';
 
 /** @param {{card: any}} props a `Card` of the engine */
 export function CardFace({ card }) {
   return html`<article class="card-face" aria-label="Card">
+    <${CardAlerts} alerts=${card.alerts ?? []} />
     <ul class=${`card-lines card-lines-${card.lines.length}`}>
       ${card.lines.map((/** @type {any} */ line) => html`<${CardLine} key=${`${line.eye} ${line.muscle}`} line=${line} />`)}
     </ul>
     <div class="card-below">
+      <${CardPictures} pictures=${card.pictures ?? []} />
       <div class="stack">
-        <${Eyes} works=${card.lines.map(workOf)} label=${card.title} />
-      </div>
-      <div class="stack">
-        <p class="card-allergies"><span class="soft">Allergies: </span><strong>${card.allergies || 'none entered'}</strong></p>
         <${Notices} notices=${card.notices} />
         ${card.plan_note && html`<p><span class="soft">Note: </span>${card.plan_note}</p>`}
         <p>${card.deviation_words}</p>

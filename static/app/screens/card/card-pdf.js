@@ -2,8 +2,11 @@
 import { ask } from '../../engine/engine.js';
 import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Sheet } from '../../parts/sheet/sheet.js';
+import { cardKeys } from '../../planning/card-keys.js';
 import { cardQuestion } from '../../planning/kept-cards.js';
+import { patientNow } from '../../planning/standing.js';
 import { faultsIn } from '../../planning/use-answer.js';
+import { records } from '../../store/store.js';
 import { html, useEffect, useState } from '../../vendor/preact.js';
 import { pdfFile } from './pdf-file.js';
 
@@ -15,7 +18,8 @@ export function CardPdf({ pieces, checkWord, onClose }) {
 
   useEffect(() => {
     let isWanted = true;
-    ask('card_pdf', cardQuestion(pieces)).then(
+    const [key] = cardKeys();
+    ask('card_pdf', { ...cardQuestion(pieces, patientNow(records.get(), pieces)), ...(key && { card_key: key }) }).then(
       ({ pdf }) => isWanted && setFile(pdfFile(pdf, checkWord)),
       (error) => isWanted && setFaults(faultsIn(error)),
     );

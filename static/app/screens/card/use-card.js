@@ -1,6 +1,9 @@
 /** The card of a signature: the kept one at once, the engine's own as soon as it has answered, and whether the two agree. */
+import { useObservable } from '../../observable.js';
 import { cardQuestion, keep, keptCard } from '../../planning/kept-cards.js';
+import { patientNow } from '../../planning/standing.js';
 import { useAnswer } from '../../planning/use-answer.js';
+import { records } from '../../store/store.js';
 import { canonical } from '../../store/canonical.js';
 import { useEffect, useMemo } from '../../vendor/preact.js';
 
@@ -9,14 +12,15 @@ import { useEffect, useMemo } from '../../vendor/preact.js';
  * @returns {{card: any | null, state: 'waiting' | 'kept' | 'checked' | 'changed' | 'refused', faults: import('../../planning/use-answer.js').FaultFacts[]}}
  */
 export function useCard(pieces) {
-  const kept = useMemo(() => keptCard(pieces), [pieces.signature.id]);
-  const question = useMemo(() => cardQuestion(pieces), [pieces.signature.id]);
+  const now = patientNow(useObservable(records), pieces);
+  const kept = useMemo(() => keptCard(pieces), [pieces.signature.id, now?.id]);
+  const question = useMemo(() => cardQuestion(pieces, now), [pieces.signature.id, now?.id]);
   const { answer, faults, isFresh } = useAnswer('card', question);
   const isRefused = faults.some(({ code }) => !code.startsWith('engine_'));
 
   useEffect(() => {
-    if (answer) keep(pieces, answer);
-  }, [answer]);
+    if (answer && isFresh) keep(pieces, answer);
+  }, [answer, isFresh]);
 
   if (isRefused) return { card: null, state: 'refused', faults };
   if (!isFresh || !answer) return { card: kept, state: kept ? 'kept' : 'waiting', faults };

@@ -5,17 +5,17 @@ import { Notice } from '../../parts/notice/notice.js';
 import { signatureOf, standingOf } from '../../planning/standing.js';
 import { records } from '../../store/store.js';
 import { html } from '../../vendor/preact.js';
+import { VoidBand } from './void-band.js';
 
 /** @param {{pieces: import('../../planning/kept-cards.js').Pieces}} props */
 export function Void({ pieces: { plan, signature } }) {
   const all = useObservable(records);
   const { retraction, successors, examinationChanged, patientChanged } = standingOf(all, plan, signature);
   if (retraction) {
-    return html`<${Notice} level="stop"><p class="void-words">TAKEN BACK. Do not operate by this card.</p><p>${retraction.body.reason} (${retraction.author}, ${momentWords(retraction.recorded_at)})</p><//>`;
+    return html`<${VoidBand} word="TAKEN BACK."><p>${retraction.body.reason} (${retraction.author}, ${momentWords(retraction.recorded_at)})</p><//>`;
   }
   if (successors.length > 0) {
-    return html`<${Notice} level="stop">
-      <p class="void-words">REPLACED. Do not operate by this card.</p>
+    return html`<${VoidBand} word="REPLACED.">
       ${successors.map((successor) => html`<${Successor} key=${successor.id} plan=${successor} signature=${signatureOf(all, successor)} />`)}
     <//>`;
   }

@@ -1,11 +1,11 @@
 /** The patient form's value: what is typed, to and from the body of a patient record, and what is plainly missing. */
 import { dateParts, dateWords } from '../../parts/calendar/date.js';
 
-/** @typedef {{full_name: string, born_on: string, hospital_number: string, sex: string, allergies: string, note: string}} Typed */
+/** @typedef {{full_name: string, born_on: string, hospital_number: string, sex: string, allergies: string, note: string, latex: string, anticoagulants: string, malignant_hyperthermia_family: string}} Typed */
 /** @typedef {{code: string, text: string, field: string, value: string, allowed: string}} FieldFault */
 
 /** @type {Typed} */
-export const EMPTY = Object.freeze({ full_name: '', born_on: '', hospital_number: '', sex: 'unknown', allergies: '', note: '' });
+export const EMPTY = Object.freeze({ full_name: '', born_on: '', hospital_number: '', sex: 'unknown', allergies: '', note: '', latex: 'unknown', anticoagulants: '', malignant_hyperthermia_family: 'unknown' });
 
 export const FIELDS = /** @type {(keyof Typed)[]} */ (Object.keys(EMPTY));
 

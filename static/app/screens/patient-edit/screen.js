@@ -19,6 +19,11 @@ import { Likenesses } from './likenesses.js';
 import { likenesses } from './likeness.js';
 import { Restored } from './restored.js';
 
+const KNOWN = [
+  { value: 'yes', words: 'yes' },
+  { value: 'no', words: 'no' },
+  { value: 'unknown', words: 'not asked' },
+];
 const SEXES = ['female', 'male', 'other', 'unknown'].map((value) => ({ value, words: value }));
 
 /** @param {{patient?: string}} props the id of the patient whose details are corrected; absent for a new one */
@@ -91,6 +96,15 @@ export default function PatientEdit({ patient: id }) {
       </div>
       <${Choice} legend="Sex" name="sex" options=${SEXES} value=${typed.sex} onChange=${(value) => type('sex', value)} />
       <${Field} label="Allergies" optional ...${entry('allergies')} hint="Shown on the card" />
+      <${Choice} legend="Latex not borne" name="latex" options=${KNOWN} value=${typed.latex} onChange=${(value) => type('latex', value)} />
+      <${Field} label="Anticoagulants" optional ...${entry('anticoagulants')} hint="What is taken against clotting, or: none. Shown on the card" />
+      <${Choice}
+        legend="Malignant hyperthermia in the family"
+        name="malignant-hyperthermia"
+        options=${KNOWN}
+        value=${typed.malignant_hyperthermia_family}
+        onChange=${(value) => type('malignant_hyperthermia_family', value)}
+      />
       <${Field} label="Note" optional ...${entry('note')} rows=${3} />
     </form>
   <//>`;

@@ -1,0 +1,2 @@
+/** The build puts jsQR here. */
+export { default } from 'jsqr';
