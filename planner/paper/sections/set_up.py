@@ -15,14 +15,12 @@ INDENT = 118.0
 
 
 SIZES = (PROSE, 9.0, 8.5, 8.0)
-"""Of running text: the largest with which everything stands on one page; several pages at the smallest."""
+"""Of running text: the largest with which everything stands on one page; where none does, two pages at the largest."""
 
 
 def page(sheet: SetUpSheet) -> Sheet:
     """The sheet as blocks."""
-    return next(
-        (made for made in (_set(sheet, size) for size in SIZES) if len(flow(made)) == 1), _set(sheet, SIZES[-1])
-    )
+    return next((made for made in (_set(sheet, size) for size in SIZES) if len(flow(made)) == 1), _set(sheet, SIZES[0]))
 
 
 def _set(sheet: SetUpSheet, size: float) -> Sheet:

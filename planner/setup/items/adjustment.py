@@ -100,7 +100,7 @@ RULES = ItemRules(
     item=Item.ADJUSTMENT,
     title="Adjusting",
     ways=(
-        Way(id=FIXED, words="Fixed sutures", merit=always("fixed_merit", "Tied once; nothing is left to be done.")),
+        Way(id=FIXED, words="Fixed sutures", merit=always("fixed_merit", "Tied once; nothing more is to be done.")),
         Way(
             id=ADJUSTABLE,
             words="Adjustable suture",

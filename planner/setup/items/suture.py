@@ -13,7 +13,7 @@ from planner.values.statement import Level, Notice, Statement
 BRAIDED, MONOFILAMENT, STAYING = "braided_absorbed", "monofilament_absorbed", "staying"
 
 STRENGTH_PER_CENT = {2: 75, 3: 50, 4: 25, 5: 0}
-"""What is left of the strength of polyglactin 910, 6-0 and thicker, after so many weeks."""
+"""What remains of the strength of polyglactin 910, 6-0 and thicker, after so many weeks."""
 
 ABSORBED_DAYS = (56, 70)
 
@@ -57,7 +57,8 @@ def published_strength() -> Statement:
     low, high = ABSORBED_DAYS
     return say(
         "published_strength",
-        f"Compare, published for polyglactin 910: strength left by weeks {by_week}; absorbed in {low} to {high} days.",
+        f"Compare, published for polyglactin 910: strength still there by weeks {by_week}; absorbed in {low} to {high} "
+        "days.",
         INSTRUCTIONS,
         half_at_weeks=3.0,
         none_at_weeks=5.0,
