@@ -1,0 +1,188 @@
+"""A device that keeps the protocol of :mod:`clinic.sync.protocol`: small, and the model of a correct one.
+
+Between any two steps its app may be killed (:class:`Killed`) or a call may stay without an answer (:class:`Lost`). Then
+the round is over, and the next begins with what is stored: there is nothing else to go by.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from http import HTTPStatus
+from typing import Any
+
+from tests.fault.device.batch import next_batch
+from tests.fault.device.disk import Disk
+from tests.fault.device.stored import (
+    Entry,
+    Raw,
+    begun_afresh,
+    found_restored,
+    saved,
+    settled,
+    staged,
+    swapped,
+    taken_in,
+)
+from tests.fault.line.line import Answer, Call, Line, Lost
+from tests.fault.line.mishap import Mishap
+
+TOKEN = "k" * 32
+PRESENT = 1
+TOO_MUCH = (HTTPStatus.BAD_REQUEST, HTTPStatus.REQUEST_ENTITY_TOO_LARGE, HTTPStatus.UNPROCESSABLE_ENTITY)
+
+
+class TooOld(Exception):
+    """The clinic takes nothing from this version of the app."""
+
+
+class Device:
+    """``login`` as :mod:`tests.fault.site.people` makes it; ``weather`` draws what happens to each call."""
+
+    def __init__(
+        self,
+        *,
+        login: dict[str, Any],
+        device: dict[str, str],
+        line: Line,
+        disk: Disk,
+        weather: Callable[[str], Mishap | None],
+    ) -> None:
+        self.login = login
+        self.id = device["id"]
+        self.disk = disk
+        self.line = line
+        self.version = PRESENT
+        self.most_sent = 200
+        self.most_pulled = 500
+        self.shuffle: Callable[[list[Entry]], None] | None = None
+        self._session = device["session"]
+        self._weather = weather
+
+    def save(self, record: Raw) -> None:
+        """Returned: it is saved on this device."""
+        self.disk.change(saved, record)
+
+    def sync(self) -> None:
+        """One round: what waits is sent, what the clinic has is fetched, whether or not it takes anything."""
+        too_old = not self._sent()
+        self.pull()
+        if self.disk.stored.once_more and not any(entry.offered for entry in self.disk.stored.waiting):
+            self.disk.change(begun_afresh, restored=False)
+            self.pull()
+        if too_old:
+            raise TooOld
+
+    def push(self) -> None:
+        """Until nothing waits that was not asked about in this round."""
+        asked: set[str] = set()
+        most = self.most_sent
+        while batch := next_batch(self.disk.stored, asked=asked, most=most, shuffle=self.shuffle):
+            answer = self._call("POST", "push", {"device": self.id, "records": batch})
+            if answer.status in TOO_MUCH and len(batch) > 1:
+                most = -(-len(batch) // 2)
+                continue
+            results = answer.body["results"] if answer.status == HTTPStatus.OK else [self._alone(batch[0], answer)]
+            most = min(self.most_sent, most * 2)
+            asked.update(record["id"] for record in batch)
+            self.settle(results)
+
+    def settle(self, results: list[Raw]) -> None:
+        """The answers into the disk."""
+        self.disk.change(settled, results)
+
+    def pull(self) -> None:
+        """Until the feed has no more; rows and cursor in one step.
+
+        Who has sent something and fetched nothing yet cannot tell whether the server was restored since: no cursor says
+        so. What the whole feed then lacks is offered, as after a reset.
+        """
+        if self.disk.stored.is_new_here and not self.disk.stored.staging:
+            self.disk.change(begun_afresh, restored=True)
+        while True:
+            stored = self.disk.stored
+            asked = stored.staging.cursor if stored.staging else stored.cursor
+            page = self._page(asked, self.most_pulled)
+            if page["reset"]:
+                self.disk.change(begun_afresh, restored=page["restored"])
+                continue
+            self.take(page, asked=asked)
+            if not page["more"]:
+                break
+        self._finish(reached=page["cursor"])
+
+    def _finish(self, *, reached: str) -> None:
+        """A feed that was fetched afresh takes its place.
+
+        It began without a cursor, so nobody has said whether the server was restored meanwhile: before anything is
+        dropped, the old cursor is shown once more.
+        """
+        stored = self.disk.stored
+        if stored.staging and not stored.staging.restored and stored.cursor:
+            page = self._page(stored.cursor, 1)
+            if page["reset"] and page["restored"]:
+                self.disk.change(found_restored)
+        if stored.staging:
+            self.disk.change(swapped, reached=reached)
+
+    def _page(self, after: str, limit: int) -> Raw:
+        answer = self._call("GET", f"pull?after={after}&limit={limit}&device={self.id}")
+        if answer.status != HTTPStatus.OK:
+            raise Lost
+        return answer.body
+
+    def take(self, page: Raw, *, asked: str) -> None:
+        """A page into the disk."""
+        self.disk.change(staged if self.disk.stored.staging else taken_in, page, asked=asked)
+
+    def _sent(self) -> bool:
+        try:
+            self.push()
+        except TooOld:
+            return False
+        return True
+
+    def _alone(self, record: Raw, answer: Answer) -> Raw:
+        """The clinic refuses this one by refusing the whole call: unless it refuses an empty one too."""
+        if self._call("POST", "push", {"device": self.id, "records": []}).status != HTTPStatus.OK:
+            raise Lost
+        code = answer.body["errors"][0]["code"]
+        return {"id": record["id"], "status": "rejected", "retryable": False, "code": code}
+
+    def _call(self, method: str, what: str, body: Raw | None = None) -> Answer:
+        """An answer to go by; after 401 once more, signed in."""
+        answer = self._asked(method, what, body)
+        if answer.status == HTTPStatus.UNAUTHORIZED:
+            self._sign_in()
+            answer = self._asked(method, what, body)
+        if answer.status == HTTPStatus.UPGRADE_REQUIRED:
+            raise TooOld
+        if answer.status != HTTPStatus.OK and answer.status not in TOO_MUCH:
+            self.line.note(f"status {answer.status}")
+            raise Lost
+        return answer
+
+    def _asked(self, method: str, what: str, body: Raw | None) -> Answer:
+        path = f"/api/v1/clinics/{self.login['clinic']}/{what}"
+        return self.line.send(self._written(method, path, body), self._weather(what.partition("?")[0]))
+
+    def _sign_in(self) -> None:
+        told = {"username": self.login["username"], "password": self.login["password"]}
+        device = {"device": {"id": self.id, "name": "Phone"}}
+        answer = self.line.send(self._written("POST", "/api/v1/session", told | device))
+        if answer.status != HTTPStatus.OK:
+            raise Lost
+        self._session = answer.cookies["sessionid"]
+
+    def _written(self, method: str, path: str, body: Raw | None) -> Call:
+        return Call(
+            method=method,
+            path=path,
+            headers={
+                "Content-Type": "application/json",
+                "Cookie": f"sessionid={self._session}; csrftoken={TOKEN}",
+                "X-CSRFToken": TOKEN,
+                "X-Client": str(self.version),
+            },
+            body=b"" if body is None else json.dumps(body).encode(),
+        )
