@@ -85,7 +85,7 @@ def under(*events, kinds=(Kind.REPLY_LOST, Kind.REQUEST_LOST, Kind.KILLED_SOON))
             at_once=False,
             roles=("clinic", "surgeon"),
             most_sent=200,
-            most_pulled=3,
+            most_pulled=1,
         )
 
 

@@ -131,9 +131,8 @@ def swapped(stored: Stored, *, reached: str) -> Stored:
     offers = tuple(Entry(key, offered=True) for key in lacking)
     outbox = tuple(entry for entry in stored.outbox if not _is_answered(stored, entry, fetched)) + offers
     held = {entry.id: stored.rows[entry.id] for entry in outbox}
-    return Stored(
-        rows={**fetched, **held}, outbox=outbox, cursor=stored.staging.cursor, once_more=stored.staging.restored
-    )
+    offers_something = any(entry.offered for entry in outbox)
+    return Stored(rows={**fetched, **held}, outbox=outbox, cursor=stored.staging.cursor, once_more=offers_something)
 
 
 def _is_answered(stored: Stored, entry: Entry, fetched: Mapping[str, Raw]) -> bool:
