@@ -115,8 +115,8 @@ def test_a_wrong_patient_a_wrong_side_and_a_replaced_card_are_stopped_and_kept(t
 
 
 def replaced(pen, signed):
-    """Another plan in the place of the signed one."""
+    """A newer plan in the place of the signed one."""
     by_id = {record["id"]: record for record in RECORDS}
     plan = by_id[by_id[signed.signature]["body"]["plan_id"]]
     patient, examination = by_id[plan["body"]["patient_id"]], by_id[plan["body"]["examination_id"]]
-    return pen.plan(patient, examination, place=1, supersedes=plan)
+    return pen.plan(patient, examination, supersedes=plan)
