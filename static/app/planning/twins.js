@@ -18,8 +18,11 @@ export const LIKENESS_WORDS = {
 export function question(records) {
   const seen = new Set();
   const patients = heads(records, 'patient').filter(({ patient }) => !seen.has(patient) && seen.add(patient));
-  return { patients: patients.map(({ patient, body }) => ({ id: patient, body })).sort((a, b) => (a.id < b.id ? -1 : 1)) };
+  return { patients: patients.map(({ patient, body }) => ({ id: patient, body: told(body) })).sort((a, b) => (a.id < b.id ? -1 : 1)) };
 }
+
+/** What identifies; the rest of the details says nothing here. @param {any} body */
+const told = ({ schema, full_name, born_on, hospital_number }) => ({ schema, full_name, born_on, hospital_number });
 
 /**
  * @param {readonly LedgerRecord[]} records

@@ -2,13 +2,14 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { apartName, question, twinsOf } from '../../../static/app/planning/twins.js';
 
-const patient = (id, version = id, supersedes = []) => ({ id: version, kind: 'patient', patient: id, supersedes, body: { full_name: `${id} ${version}` } });
+const patient = (id, version = id, supersedes = []) => ({ id: version, kind: 'patient', patient: id, supersedes, body: { schema: 1, full_name: `${id} ${version}`, born_on: '2019-04-02', hospital_number: id, note: 'shy' } });
 const PAIR = { first: 'a', second: 'b', likeness: 'same_number' };
 const never = () => false;
 
-test('everybody is asked about once, by their present details, in one order', () => {
+test('everybody is asked about once, by what identifies them at present, in one order', () => {
   const records = [patient('b'), patient('a'), patient('a', 'a2', ['a'])];
-  assert.deepEqual(question(records), { patients: [{ id: 'a', body: { full_name: 'a a2' } }, { id: 'b', body: { full_name: 'b b' } }] });
+  const told = (id, full_name) => ({ id, body: { schema: 1, full_name, born_on: '2019-04-02', hospital_number: id } });
+  assert.deepEqual(question(records), { patients: [told('a', 'a a2'), told('b', 'b b')] });
 });
 
 test('a pair is told to both', () => {

@@ -11,9 +11,9 @@ export default function Devices() {
   return html`<${Frame} title="Your devices" back=${back}>
     <div class="stack wide">
       <p>Every phone, tablet or browser that you signed in from. Take out of use what is lost, given away or no longer yours.</p>
-      <p role="status" class="soft">${busy ? 'Asking the clinic' : ''}</p>
       ${fault && html`<${Without} fault=${fault} again=${load} />`}
       ${devices && html`<ul class="device-list">${devices.map((device) => html`<${DeviceLine} key=${device.id} device=${device} revoke=${revoke} />`)}</ul>`}
+      <p role="status" class="soft">${busy ? 'Asking the clinic' : ''}</p>
     </div>
   <//>`;
 }
