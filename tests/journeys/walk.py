@@ -17,9 +17,11 @@ from tests.journeys.screens.doors import Secret, SignIn, Unlock
 from tests.journeys.screens.findings import Findings
 from tests.journeys.screens.handing import HandOver, TakeOver
 from tests.journeys.screens.measure import Measure
+from tests.journeys.screens.operating_lists import DayList, Lists, Packing
 from tests.journeys.screens.options import Options
 from tests.journeys.screens.patient_form import Details, PatientForm
 from tests.journeys.screens.patients import Patients
+from tests.journeys.screens.set_up import SetUp
 from tests.journeys.screens.settings import Settings
 from tests.journeys.screens.signing import Signing
 from tests.journeys.screens.status import Status
@@ -44,6 +46,7 @@ def walk(device: Device, visit: Visitor) -> None:
     _signing(device.page, visit)
     _checks(device.page, visit)
     _card(device.page, visit)
+    _preparing(device, visit)
     _around(device, visit)
 
 
@@ -254,6 +257,39 @@ def _by_file(device: Device, visit: Visitor, patient: str) -> None:
         taking.take(words)
         taking.taken()
         visit("taken over", device.page)
+
+
+def _preparing(device: Device, visit: Visitor) -> None:
+    page = device.go("/lists")
+    Lists(page).arrive()
+    visit("lists, none", page)
+    Lists(page).step("New list")
+    day = DayList(page)
+    day.arrive()
+    day.day(on="2099-01-12", team="Harbour team", place="Orrimar")
+    page.get_by_role("button", name="Add an operation").click()
+    visit("list, add an operation", page)
+    page.get_by_role("button", name="Close").click()
+    day.add(SOMEBODY.full_name)
+    day.save()
+    visit("list", page)
+    page.get_by_role("main").get_by_role("link", name="Set-up").click()
+    sheet = SetUp(page)
+    sheet.arrive()
+    sheet.item("Needle for sclera").get_by_text("Other ways").click()
+    visit("set-up", page)
+    sheet.begin_own_choice("Magnification").get_by_role("radio", name="Operating microscope").check(force=True)
+    visit("set-up, another way", page)
+    page.get_by_role("button", name="Close").click()
+    device.go("/lists")
+    visit("lists", page)
+    Lists(page).step("What to pack")
+    Packing(page).arrive()
+    expect(page.get_by_text("Kit for 1 operation")).to_be_visible()
+    visit("what to pack", page)
+    device.go("/practice")
+    expect(page.get_by_text("What is usual here")).to_be_visible()
+    visit("this clinic's practice", page)
 
 
 def _around(device: Device, visit: Visitor) -> None:
