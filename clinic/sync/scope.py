@@ -57,12 +57,21 @@ def name() -> str:
     return f"theatre-{settings.THEATRE_DAYS}"
 
 
-def places(clinic: UUID, *, up_to: int, now: datetime) -> dict[UUID, int]:
-    """The place of every record that theatre may have, of the clinic's records up to a position."""
+def places(clinic: UUID, *, up_to: int, now: datetime, beyond: int = 0) -> dict[UUID, int]:
+    """The place of every record that theatre may have, of the clinic's records up to a position.
+
+    With ``beyond`` of those at least whose place lies beyond it. A record is opened by one of its patient's, so only
+    the patients are looked at of whom something stands there: a device that has caught up costs what is new.
+    """
     since = _window(now)
-    by_patient = _rows(clinic, _signed(clinic, up_to).filter(received_at__gte=since), up_to=up_to, since=since)
+    signed = _signed(clinic, up_to).filter(received_at__gte=since)
+    if beyond:
+        new = Record.objects.filter(clinic=clinic, position__gt=beyond, position__lte=up_to)
+        signed = signed.filter(patient__in=new.values("patient"))
+    by_patient = _rows(clinic, signed, up_to=up_to, since=since)
     of_cards = {row: place for rows in by_patient for row, place in opened(rows).items()}
-    return of_cards | dict(_always(clinic, up_to).values_list("pk", "position"))
+    of_all = _always(clinic, up_to).filter(position__gt=beyond)
+    return of_cards | dict(of_all.values_list("pk", "position"))
 
 
 def left(clinic: UUID, *, up_to: int, since: datetime, now: datetime) -> frozenset[UUID]:
@@ -88,9 +97,12 @@ def _signed(clinic: UUID, up_to: int) -> QuerySet[Record]:
 
 def _always(clinic: UUID, up_to: int) -> QuerySet[Record]:
     """What theatre has whoever is operated on, at the places where it stands in the feed."""
-    given = Q(kind__in=kinds_of(Theatre.ALL))
-    taken_back = Q(kind=RETRACTION, about__kind__in=kinds_of(Theatre.ALL))
-    return Record.objects.filter(given | taken_back, clinic=clinic, position__lte=up_to)
+    kinds = kinds_of(Theatre.ALL)
+    given = Q(kind__in=kinds)
+    taken_back = Q(kind=RETRACTION, about__kind__in=kinds)
+    # Said first, so that an index finds them: "one or the other" alone is looked for in the whole ledger.
+    few = Record.objects.filter(clinic=clinic, kind__in=[*kinds, RETRACTION], position__lte=up_to)
+    return few.filter(given | taken_back)
 
 
 def _rows(clinic: UUID, signed: QuerySet[Record], *, up_to: int, since: datetime) -> Iterable[list[Row]]:
