@@ -6,7 +6,7 @@ import { EYES, EYE_WORDS, MUSCLES, MUSCLE_WORDS, placeWords } from '../../words/
 
 /**
  * @param {object} props
- * @param {(place: Place) => {shown: unknown, said: string}} props.holdsOf what the muscle holds, as shown and as read out
+ * @param {(place: Place) => {shown: string, said: string}} props.holdsOf what the muscle holds, as shown and as read out
  * @param {(place: Place) => unknown} props.panelOf what can be said of the open one
  */
 export function MuscleGrid({ holdsOf, panelOf }) {
@@ -24,11 +24,11 @@ export function MuscleGrid({ holdsOf, panelOf }) {
               type="button"
               class="muscle-button"
               aria-expanded=${String(open?.muscle === muscle)}
-              aria-label=${`${placeWords({ eye, muscle })}: ${said}`}
               onClick=${() => setPlace(open?.muscle === muscle ? null : { eye, muscle })}
             >
-              <span class="muscle-name">${MUSCLE_WORDS[muscle]}</span>
-              <strong class="muscle-holds">${shown}</strong>
+              <span class="unseen">${placeWords({ eye, muscle })}: ${said}</span>
+              <span class="muscle-name" aria-hidden="true">${MUSCLE_WORDS[muscle]}</span>
+              <strong class="muscle-holds" aria-hidden="true">${shown}</strong>
             </button>`;
           })}
         </div>

@@ -8,5 +8,5 @@ import { html } from '../../vendor/preact.js';
 export function ChecksLink({ signature }) {
   const next = nextPhase(phasesOf(useObservable(records), signature.id));
   const words = next ? `${next.phase} ${next.stops.length > 0 ? 'was stopped' : 'comes next'}` : 'all passed';
-  return html`<a class="button" href=${`#/patients/${signature.patient}/checks/${signature.id}`}>Checks: ${words}</a>`;
+  return html`<a class="button checks-link" href=${`#/patients/${signature.patient}/checks/${signature.id}`}>Checks: ${words}</a>`;
 }

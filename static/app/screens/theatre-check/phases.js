@@ -24,7 +24,7 @@ function State({ state: { passed, isNext }, when }) {
   const words = entries.filter((/** @type {any} */ entry) => entry.words || entry.going_on);
   return html`<p class="check-passed"><${Mark} name="done" /><strong>Passed</strong></p>
     <p>${first.name}, ${first.role}, and ${second.name}, ${second.role}, ${momentWords(closed_at)}</p>
-    ${words.map((/** @type {any} */ entry) => html`<p key=${entry.step}>Told: <strong>${entry.words || `${entry.going_on.surgeon} goes on: ${entry.going_on.reason}`}</strong></p>`)}`;
+    ${words.map((/** @type {any} */ entry) => html`<p key=${entry.step}>Told (${entry.step}): <strong>${entry.words || `${entry.going_on.surgeon} goes on: ${entry.going_on.reason}`}</strong></p>`)}`;
 }
 
 /** @param {{check: import('../../store/envelope.js').LedgerRecord}} props */

@@ -25,7 +25,7 @@ export function ConsentEntry({ held, onHold }) {
         const work = at(place);
         if (!work) return { shown: '', said: NOTHING };
         const words = operationWords(work.operation);
-        return { shown: html`<span aria-hidden="true">${words}</span>`, said: words };
+        return { shown: words, said: words };
       }}
       panelOf=${(/** @type {Place} */ place) => html`<${InView} key=${placeWords(place)}><${Choice}
         legend=${placeWords(place)}
