@@ -9,7 +9,7 @@ from playwright.sync_api import Page, expect
 
 from tests.journeys import steps
 from tests.journeys.browser.device import Device
-from tests.journeys.people import SURGEON
+from tests.journeys.people import DEMO, SURGEON
 from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.devices import Devices
@@ -22,6 +22,7 @@ from tests.journeys.screens.options import Options
 from tests.journeys.screens.patient_form import Details, PatientForm
 from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.set_up import SetUp
+from tests.journeys.screens.same_person import SamePerson
 from tests.journeys.screens.settings import Settings
 from tests.journeys.screens.signing import Signing
 from tests.journeys.screens.status import Status
@@ -296,6 +297,10 @@ def _around(device: Device, visit: Visitor) -> None:
     device.go("/settings")
     Settings(device.page).arrive()
     visit("settings", device.page)
+    one, other, *_ = (record["id"] for record in DEMO["records"] if record["kind"] == "patient")
+    device.go(f"/patients/{one}/same/{other}")
+    SamePerson(device.page).arrive()
+    visit("one person, entered twice?", device.page)
     device.go("/devices")
     devices = Devices(device.page)
     devices.arrive()

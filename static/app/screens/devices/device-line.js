@@ -22,5 +22,5 @@ export function DeviceLine({ device, revoke }) {
 function restOf({ closed_at }) {
   return closed_at
     ? 'It has sent all that it held, and was emptied.'
-    : 'It has not been heard since. When it is opened with a network it sends what it holds, and is emptied.';
+    : 'It has not given back what it holds yet. When it is opened with a network it sends that, and is emptied.';
 }

@@ -1,4 +1,5 @@
 /** Taking a device out of use: what that means is said before it is done, for it cannot be undone. */
+import { momentWords } from '../../parts/calendar/ago.js';
 import { Sheet } from '../../parts/sheet/sheet.js';
 import { html, useState } from '../../vendor/preact.js';
 
@@ -20,6 +21,7 @@ export function Revoke({ device, revoke }) {
   return html`<button type="button" class="button" aria-haspopup="dialog" aria-label=${`Revoke ${which}`} onClick=${show}>Revoke</button>
     <${Sheet} open=${open} title=${`Revoke ${which}?`} onClose=${() => setOpen(false)}>
       <div class="stack">
+        <p>${device.name}, last seen ${momentWords(device.last_seen_at)}.</p>
         <ul class="device-means">
           <li>The clinic gives it nothing more, from now on.</li>
           <li>What was saved on it and not sent may still come in: it is sent first, when the device is unlocked with a network.</li>

@@ -10,7 +10,7 @@ import { rootOf } from '../../store/joined.js';
 import { kept, records } from '../../store/store.js';
 import { html } from '../../vendor/preact.js';
 import { Joining } from './joining.js';
-import { Side } from './side.js';
+import { SideBySide } from './side-by-side.js';
 
 /** @param {{patient: string, other: string}} props two patients' ids */
 export default function SamePerson({ patient, other }) {
@@ -28,7 +28,7 @@ export default function SamePerson({ patient, other }) {
   };
   return html`<${Frame} title="One person?" back=${back} layout="wide">
     <div class="stack wide">
-      <div class="two-entries">${sides.map((side, index) => html`<${Side} key=${side.patient} patient=${side} beside=${sides[1 - index].body} records=${all} />`)}</div>
+      <${SideBySide} sides=${sides} records=${all} />
       ${areOne && html`<p>The two are joined. On the patient’s screen they can be parted again.</p>`}
       ${!areOne && !may && html`<p>The clinic’s staff, a surgeon or a coordinator can join the two.</p>`}
       ${!areOne && may && html`<${Joining} sides=${sides} keepApart=${keepApart} />`}
