@@ -28,6 +28,12 @@ operation_note     ``patient``, ``plan``, ``signature``, ``operation``,    ``Ope
 operation_note_pdf  the same                                               ``{pdf: base64}``
 review_adjustment  ``operation``, ``adjustment``                           ``AdjustmentReview``
 previous_operations  ``operations`` as done, ``adjustments``               ``[EarlierMuscle]``
+set_up             ``patient``, ``plan``, ``signature``, ``on``,           ``SetUpSheet``
+                   ``wishes``, ``overrides``, ``practice``
+practice_form      ``practice``                                            ``PracticeForm``
+day_list           ``list``, ``held`` for each entry, ``practice``         ``DayList``
+packing            ``days`` with their needs, ``practice``                 ``Packing``
+set_up_pdf, ...    the same, also ``day_list_pdf`` and ``packing_pdf``     ``{pdf: base64}``
 self_test                                                                  ``{cases: n}``
 =================  ======================================================  ===========================================
 
