@@ -24,8 +24,9 @@ export function AdjustmentScreen({ patient, operation, replaced }) {
   const [unsaved, setUnsaved] = useState(/** @type {import('../../planning/use-answer.js').FaultFacts[]} */ ([]));
   const lack = lacking(adjusting);
   const body = bodyOf(adjusting, operation, session.get().user?.full_name ?? '');
-  const { answer, faults, isFresh } = useAnswer('review_adjustment', lack ? null : { operation: operation.body, adjustment: body });
+  const { answer, faults, isFresh: isAnswered } = useAnswer('review_adjustment', lack ? null : { operation: operation.body, adjustment: body });
   const review = /** @type {any} */ (answer);
+  const isFresh = isAnswered && review !== null;
   const back = `/patients/${patient.patient}/operation/${operation.body.signature_id}`;
 
   /** @param {Partial<Adjusting>} fields */

@@ -38,10 +38,11 @@ export function useRecording({ plan, signature }, draftName, corrected) {
 
   // The window follows from the times; the engine works it out, and the record carries it.
   const review = /** @type {any} */ (reviewed.answer);
+  const isReviewed = reviewed.isFresh && review !== null;
   useEffect(() => {
-    if (!reviewed.isFresh) return;
+    if (!isReviewed) return;
     setRecording((now) => (now && JSON.stringify(review.window) !== JSON.stringify(now.body.window) ? kept(told(now, { window: review.window })) : now));
-  }, [review, reviewed.isFresh]);
+  }, [review, isReviewed]);
 
-  return { recording, keep: (/** @type {Recording} */ next) => setRecording(kept(next)), body, drafted: /** @type {any} */ (drafted.answer), review, isReviewed: reviewed.isFresh, faults: [...drafted.faults, ...reviewed.faults] };
+  return { recording, keep: (/** @type {Recording} */ next) => setRecording(kept(next)), body, drafted: /** @type {any} */ (drafted.answer), review, isReviewed, faults: [...drafted.faults, ...reviewed.faults] };
 }
