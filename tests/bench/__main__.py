@@ -4,6 +4,9 @@
     uv run python -m tests.bench starts engine   these groups only (tests/bench/measures/)
     uv run python -m tests.bench --smoke         everything once, to see that figures come out
 
+The groups of the load, ``inserts``, ``fleet`` and ``long_ledger``, also take PostgreSQL where DATABASE_URL points to
+one; the others work on SQLite.
+
 Nothing is judged: aims stand beside the figures, and a person reads them. Ratios compare what was measured in the same
 run. All is on this one machine over loopback; "4x" is the renderer processes four times slower (slow.py), which is no
 phone, and only Linux can do it.
@@ -53,12 +56,15 @@ def main(arguments: Sequence[str] | None = None) -> None:
                 runs=1 if asked.smoke else 5,
                 many=1 if asked.smoke else 20,
                 patients=10 if asked.smoke else 500,
+                ledgers=(500, asked.longest or 2_000) if asked.smoke else (1_000, 100_000, asked.longest or 1_000_000),
+                devices=4 if asked.smoke else 50,
+                compared=40 if asked.smoke else 5_000,
             )
             _say(_about(browser.version))
             for group in asked.groups or GROUPS:
                 _say(heading(GROUPS[group].TITLE))
-                for figure in GROUPS[group].measure(bench):
-                    _say(row(figure))
+                for found in GROUPS[group].measure(bench):
+                    _say(found if isinstance(found, str) else row(found))
 
 
 def _say(line: str) -> None:
@@ -71,6 +77,7 @@ def _asked(arguments: Sequence[str] | None) -> argparse.Namespace:
     parser = argparse.ArgumentParser(prog="python -m tests.bench", description="Measures the product.")
     parser.add_argument("groups", nargs="*", choices=[*GROUPS, []], help=f"some of: {', '.join(GROUPS)}")
     parser.add_argument("--smoke", action="store_true", help="each once, to see that figures come out")
+    parser.add_argument("--longest", type=int, help="records of the longest ledger (1,000,000)")
     return parser.parse_args(arguments)
 
 

@@ -19,7 +19,11 @@ SPEEDS = (1, 4)
 
 @dataclass(frozen=True, kw_only=True)
 class Bench:
-    """``runs`` is for expensive measurements, ``many`` for cheap ones; ``patients`` are pushed and pulled."""
+    """``runs`` is for expensive measurements, ``many`` for cheap ones; ``patients`` are pushed and pulled.
+
+    ``ledgers`` are the lengths of ledgers, the shortest first; ``devices`` come at once;
+    ``compared`` records are sent beside another program or beside bare rows.
+    """
 
     server: Server
     browser: Browser
@@ -30,6 +34,9 @@ class Bench:
     runs: int
     many: int
     patients: int
+    ledgers: tuple[int, ...]
+    devices: int
+    compared: int
 
     @contextmanager
     def fresh_server(self) -> Iterator[Server]:

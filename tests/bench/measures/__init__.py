@@ -1,9 +1,22 @@
 """One module for each group of lines; each has a ``TITLE`` and ``measure(bench)``, which gives its figures.
 
-To add a measurement, copy a module and list it here.
+Where it must leave something out, it gives a sentence that says so. To add a measurement, copy a module and list it.
 """
 
-from tests.bench.measures import clock, download, engine, ledger, options, starts, whole_plan
+from tests.bench.measures import (
+    beside_pouchdb,
+    cards,
+    clock,
+    download,
+    engine,
+    fleet,
+    inserts,
+    ledger,
+    long_ledger,
+    options,
+    starts,
+    whole_plan,
+)
 
 GROUPS = {
     "clock": clock,
@@ -12,5 +25,13 @@ GROUPS = {
     "options": options,
     "engine": engine,
     "whole_plan": whole_plan,
+    "cards": cards,
     "ledger": ledger,
+    "inserts": inserts,
+    "fleet": fleet,
+    "long_ledger": long_ledger,
+    "beside_pouchdb": beside_pouchdb,
 }
+
+BY_HAND = {"beside_pouchdb"}
+"""Fetches packages that are no part of the project: the tests leave it out."""
