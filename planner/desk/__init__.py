@@ -34,6 +34,8 @@ practice_form      ``practice``                                            ``Pra
 day_list           ``list``, ``held`` for each entry, ``practice``         ``DayList``
 packing            ``days`` with their needs, ``practice``                 ``Packing``
 set_up_pdf, ...    the same, also ``day_list_pdf`` and ``packing_pdf``     ``{pdf: base64}``
+results            ``results``, ``by``, visits, what is expected           ``[GroupReport]``
+calibrate          ``family``, ``cases``, ``window``                      ``Calibration``
 self_test                                                                  ``{cases: n}``
 =================  ======================================================  ===========================================
 

@@ -10,6 +10,7 @@ from collections.abc import Callable
 
 from planner.desk.asks import (
     about,
+    calibrate,
     card,
     card_code,
     card_pdf,
@@ -31,6 +32,7 @@ from planner.desk.asks import (
     propose,
     read_card_code,
     read_table,
+    results,
     review_adjustment,
     review_operation,
     self_test,
@@ -67,6 +69,8 @@ ASKS: dict[str, Callable[[Fields], object]] = {
     "operation_note_pdf": operation_note_pdf.ask,
     "review_adjustment": review_adjustment.ask,
     "previous_operations": previous_operations.ask,
+    "calibrate": calibrate.ask,
+    "results": results.ask,
     "entered_twice": entered_twice.ask,
     "self_test": self_test.ask,
 }

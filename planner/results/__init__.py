@@ -1,0 +1,14 @@
+"""What became of operations: named definitions of success, counted honestly, with exact intervals.
+
+``result``       one operation and what was seen of it afterwards
+``definitions``  one module per published or usual definition of success; several are told at once
+``report``       a group of results as figures: seen and missing, success, residual, how long it lasts
+``grouping``     by surgeon, family, table or diagnosis
+
+A missing visit is counted and never dropped: beside the share of those seen stand the shares if all who were not seen
+had failed, or had succeeded. Small numbers are said to be small. No definition is this project's own.
+"""
+
+from planner.results.grouping import GroupReport, Reporting, report_groups
+
+__all__ = ["GroupReport", "Reporting", "report_groups"]

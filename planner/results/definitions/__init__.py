@@ -1,0 +1,8 @@
+"""Definitions of success, each in a module of its own with its source; ``met`` is null where the visit cannot tell."""
+
+from planner.results.definitions import pedig_exotropia, within_8, within_10
+from planner.results.definitions.definition import Definition
+
+DEFINITIONS: tuple[Definition, ...] = (within_10.DEFINITION, within_8.DEFINITION, pedig_exotropia.DEFINITION)
+
+__all__ = ["DEFINITIONS", "Definition"]

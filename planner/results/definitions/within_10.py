@@ -1,0 +1,21 @@
+"""Within 10 Δ of straight at distance."""
+
+from planner.provenance import Mark, Provenance
+from planner.results.definitions.definition import Definition, everybody
+from planner.results.result import Seen
+
+LIMIT_PD = 10.0
+
+
+def met(seen: Seen) -> bool:
+    """The deviation at distance is at most :data:`LIMIT_PD`."""
+    return abs(seen.distance_pd) <= LIMIT_PD
+
+
+DEFINITION = Definition(
+    id="within-10",
+    words="within 10 Δ of straight at distance",
+    provenance=Provenance(mark=Mark.COMMON_PRACTICE, source="success is usually counted within 10 Δ"),
+    concerns=everybody,
+    met=met,
+)

@@ -1,0 +1,110 @@
+"""Results by what they have in common, and a watch over all of them in the order of the operations."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Annotated
+
+from planner.limits import Length, Unique, Within
+from planner.results.definitions.within_10 import met as within_10
+from planner.results.report import Report, report
+from planner.results.result import Result
+from planner.statistics import RunLengths, Vigil, run_lengths, watch
+
+
+class Grouping(StrEnum):
+    """What results are put together by."""
+
+    ALL = "all"
+    SURGEON = "surgeon"
+    FAMILY = "family"
+    TABLE = "table"
+    DIAGNOSIS = "diagnosis"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Reporting:
+    """Which results, by what, with which visits; and what the watch expects of failures, as shares."""
+
+    results: Annotated[tuple[Result, ...], Length(0, 20000), Unique(("id",))]
+    by: Grouping = Grouping.ALL
+    first_days: Annotated[int, Within(1, 3650, "days")] = 28
+    last_days: Annotated[int, Within(1, 3650, "days")] = 120
+    failures_expected: Annotated[float, Within(0.01, 0.9, "share of failures")] = 0.25
+    failures_worse: Annotated[float, Within(0.02, 0.95, "share of failures")] = 0.45
+    limit: Annotated[float, Within(0.5, 10, "log likelihood ratio")] = 2.5
+
+
+@dataclass(frozen=True, kw_only=True)
+class Watched:
+    """The sum after each result that was seen, where it called, and how often it errs."""
+
+    ids: tuple[str, ...]
+    levels: tuple[float, ...]
+    calls: tuple[str, ...]
+    limit: float
+    run_lengths: RunLengths
+
+
+@dataclass(frozen=True, kw_only=True)
+class GroupReport:
+    """One group by name; the case mix stands in ``families`` and ``diagnoses``, with how many of each."""
+
+    name: str
+    families: dict[str, int]
+    diagnoses: dict[str, int]
+    report: Report
+    watched: Watched
+
+
+def report_groups(asked: Reporting) -> tuple[GroupReport, ...]:
+    """A report for each group, by name. Raises ``ValueError`` if the watch expects no fewer failures than are worse."""
+    vigil = Vigil(expected=asked.failures_expected, worse=asked.failures_worse, limit=asked.limit)
+    lengths = run_lengths(vigil)
+    groups: dict[str, list[Result]] = defaultdict(list)
+    for result in asked.results:
+        groups[_name(result, asked.by)].append(result)
+    return tuple(
+        GroupReport(
+            name=name,
+            families=_counts([result.family for result in groups[name]]),
+            diagnoses=_counts([result.diagnosis for result in groups[name]]),
+            report=report(groups[name], asked.first_days, asked.last_days),
+            watched=_watched(vigil, lengths, groups[name]),
+        )
+        for name in sorted(groups)
+    )
+
+
+def _name(result: Result, by: Grouping) -> str:
+    match by:
+        case Grouping.SURGEON:
+            return result.surgeon
+        case Grouping.FAMILY:
+            return result.family
+        case Grouping.TABLE:
+            return result.table
+        case Grouping.DIAGNOSIS:
+            return result.diagnosis
+        case Grouping.ALL:
+            return Grouping.ALL.value
+
+
+def _counts(names: list[str]) -> dict[str, int]:
+    return {name: names.count(name) for name in sorted(set(names))}
+
+
+def _watched(vigil: Vigil, lengths: RunLengths, results: list[Result]) -> Watched:
+    ordered = sorted((result for result in results if result.seen), key=lambda result: (result.operated_on, result.id))
+    failures = [not within_10(max(result.seen, key=lambda visit: visit.days_after)) for result in ordered]
+    levels = watch(vigil, failures)
+    ids = tuple(result.id for result in ordered)
+    return Watched(
+        ids=ids,
+        levels=levels,
+        calls=tuple(id_ for id_, level in zip(ids, levels, strict=True) if level >= vigil.limit),
+        limit=vigil.limit,
+        run_lengths=lengths,
+    )

@@ -1,0 +1,170 @@
+"""What became of operations: seen and missing, by definitions of others, with exact intervals."""
+
+import json
+from dataclasses import replace
+
+import pytest
+from scipy import stats
+
+from planner.desk import answer
+from planner.records.examination import Constancy
+from planner.results import Reporting, report_groups
+from planner.results.definitions import pedig_exotropia, within_8, within_10
+from planner.results.grouping import Grouping
+from planner.results.report import FEW
+from planner.results.result import Result, Seen
+
+PLAIN = Result(
+    id="00000000-0000-7000-8000-000000000000",
+    operated_on="2026-01-01",
+    surgeon="Ilse Marden",
+    family="recess-both-mr",
+    table="wright-after-parks",
+    diagnosis="esotropia",
+    before_pd=30.0,
+    expected_pd=0.0,
+)
+
+
+def result(place, *visits, **more):
+    """A result with visits as (days after, Δ at distance)."""
+    return replace(
+        PLAIN,
+        id=f"00000000-0000-7000-8000-{place:012x}",
+        operated_on=f"2026-01-{place % 28 + 1:02d}",
+        seen=tuple(Seen(days_after=days_after, distance_pd=pd) for days_after, pd in visits),
+        **more,
+    )
+
+
+def of_all(*results, **more):
+    (group,) = report_groups(Reporting(results=results, **more))
+    return group.report
+
+
+def success(report, id_="within-10"):
+    return next(each for each in report.successes if each.id == id_)
+
+
+@pytest.mark.check_value
+def test_the_share_of_those_seen_has_the_exact_interval():
+    """SciPy's exact interval of 7 in 9."""
+    report = of_all(*(result(place, (60, 4 if place < 7 else 20)) for place in range(9)))
+    expected = stats.binomtest(7, 9).proportion_ci(method="exact")
+    ours = success(report).among_seen
+
+    assert (ours.count, ours.cases) == (7, 9)
+    assert (ours.low, ours.high) == pytest.approx((expected.low, expected.high))
+
+
+def test_who_was_not_seen_is_counted_and_both_extremes_are_told():
+    report = of_all(result(0, (60, 2)), result(1, (60, 3)), result(2, (60, 25)), result(3), result(4, (400, 1)))
+    told = success(report)
+
+    assert report.cases == 5
+    assert (told.among_seen.count, told.among_seen.cases, told.missing) == (2, 3, 2)
+    assert (told.if_all_missing_failed.count, told.if_all_missing_failed.cases) == (2, 5)
+    assert (told.if_all_missing_succeeded.count, told.if_all_missing_succeeded.cases) == (4, 5)
+
+
+@pytest.mark.parametrize(
+    ("before", "left", "under", "over"), [(30, 14, 1, 0), (30, -14, 0, 1), (-30, -14, 1, 0), (-30, 14, 0, 1)]
+)
+def test_what_is_left_counts_by_the_direction_operated_for(before, left, under, over):
+    report = of_all(result(0, (60, left), before_pd=before))
+
+    assert (report.undercorrected.count, report.overcorrected.count) == (under, over)
+
+
+@pytest.mark.parametrize(
+    ("left", "eight", "ten"), [(8, True, True), (8.5, False, True), (-10, False, True), (10.5, False, False)]
+)
+def test_the_limits_belong_to_success(left, eight, ten):
+    seen = Seen(days_after=60, distance_pd=left)
+
+    assert (within_8.met(seen), within_10.met(seen)) == (eight, ten)
+
+
+@pytest.mark.check_value
+@pytest.mark.parametrize(
+    ("distance", "near", "constancy", "octaves", "met"),
+    [
+        (-9, -9, None, 0, True),
+        (-10, -2, None, 0, False),
+        (-2, -10, None, 0, False),
+        (6, 0, Constancy.CONSTANT, 0, False),
+        (6, 0, Constancy.INTERMITTENT, 0, True),
+        (5, 0, Constancy.CONSTANT, 0, True),
+        (0, 0, None, 2, False),
+        (0, 0, None, 1.9, True),
+        (0, None, None, 0, None),
+        (0, 0, None, None, None),
+        (6, 0, None, 0, None),
+        (-12, None, None, None, False),
+    ],
+)
+def test_the_published_definition_for_intermittent_exotropia(distance, near, constancy, octaves, met):
+    """PMC6348023: XT >= 10 at distance or near, constant ET >= 6, or loss of >= 2 octaves of near stereoacuity."""
+    seen = Seen(days_after=60, distance_pd=distance, near_pd=near, constancy=constancy, stereo_octaves_lost=octaves)
+
+    assert pedig_exotropia.met(seen) is met
+
+
+def test_that_definition_speaks_of_exodeviations_only():
+    report = of_all(result(0, (60, 0), before_pd=30), result(1, (60, 0), before_pd=-30))
+
+    assert success(report, "pedig-exotropia").cannot_tell == 1
+    assert success(report, "pedig-exotropia").missing == 0
+
+
+def test_what_was_seen_after_another_operation_is_not_this_ones_result():
+    report = of_all(result(0, (40, 20), (60, 0), reoperated_days=50))
+
+    assert success(report).among_seen.count == 0
+    assert report.reoperated.count == 1
+
+
+def test_success_lasts_until_a_visit_finds_more_or_somebody_operates_again():
+    report = of_all(
+        result(0, (60, 2), (200, 25)),
+        result(1, (60, 2), (300, 3)),
+        result(2, (60, 2), reoperated_days=90),
+        result(3, (60, 30)),
+    )
+
+    assert [(step.days, step.at_risk, step.failed) for step in report.lasting] == [(90, 3, 1), (200, 2, 1)]
+
+
+def test_few_are_said_to_be_few():
+    assert of_all(*(result(place, (60, 0)) for place in range(FEW - 1))).few
+    assert not of_all(*(result(place, (60, 0)) for place in range(FEW))).few
+
+
+def test_groups_stand_by_name_with_their_case_mix():
+    groups = report_groups(
+        Reporting(results=(result(0, surgeon="B"), result(1, surgeon="A"), result(2, surgeon="A")), by=Grouping.SURGEON)
+    )
+
+    assert [(group.name, group.report.cases, group.families) for group in groups] == [
+        ("A", 2, {"recess-both-mr": 2}),
+        ("B", 1, {"recess-both-mr": 1}),
+    ]
+
+
+def test_the_watch_calls_after_a_row_of_failures_and_says_how_often_it_errs():
+    (group,) = report_groups(Reporting(results=tuple(result(place, (60, 30)) for place in range(8))))
+
+    assert group.watched.calls
+    assert group.watched.run_lengths.false_call_cases > group.watched.run_lengths.true_call_cases > 1
+
+
+def test_a_watch_that_cannot_tell_is_refused_with_the_field():
+    question = {"ask": "results", "results": [], "failures_expected": 0.5, "failures_worse": 0.4}
+
+    (fault,) = json.loads(answer(json.dumps(question)))["faults"]
+
+    assert (fault["code"], fault["field"], fault["allowed"]) == ("watch_cannot_tell", "failures_worse", "more than 0.5")
+
+
+def test_no_result_is_no_group():
+    assert json.loads(answer('{"ask": "results", "results": []}')) == {"answer": []}
