@@ -15,7 +15,7 @@ const FIELDS = [
   { field: 'allergies', words: 'Allergies', lacking: 'none entered' },
   { field: 'note', words: 'Note', lacking: 'none' },
 ];
-const KINDS = { examination: 'Examinations', plan: 'Plans', signature: 'Signed' };
+const KINDS = { examination: 'Examined', plan: 'Planned', signature: 'Signed' };
 
 /** @param {{sides: LedgerRecord[], records: readonly LedgerRecord[]}} props */
 export function SideBySide({ sides, records }) {
