@@ -22,6 +22,6 @@ class Command(BaseCommand):
     def handle(self, *_: Any, **__: Any) -> None:  # noqa: ANN401 - Django's signature
         """Both, and how many of each."""
         now = timezone.now()
-        sessions, _ = Session.objects.filter(expire_date__lt=now).delete()
+        sessions, _of_each = Session.objects.filter(expire_date__lt=now).delete()
         tries = lockout.forget(now=now)
         self.stdout.write(f"Removed: {sessions} ended sessions, {tries} forgotten tries to sign in.")
