@@ -4,7 +4,7 @@ import { html } from '../../vendor/preact.js';
 
 /** @typedef {{code: string, kind: 'alert' | 'ask' | 'tell', topic: string, text: string, newer: boolean}} Alert */
 
-const SIGNS = /** @type {const} */ ({ alert: 'caution', ask: 'search', tell: 'note' });
+const SIGNS = /** @type {const} */ ({ alert: 'caution', tell: 'note' });
 const WORDS = { alert: 'Alert', ask: 'Ask', tell: 'Say aloud' };
 
 /** @param {{alerts: Alert[]}} props */
@@ -21,14 +21,14 @@ export function CardAlerts({ alerts }) {
     </div>`}
     <ul>${others.map((alert) => html`<${One} key=${alert.code} alert=${alert} />`)}</ul>
     ${asked.length > 0 &&
-    html`<p class="card-asked"><${Mark} name="search" /><span><strong>Not recorded, ask: </strong>${asked.map(({ topic }) => topic.toLowerCase()).join(', ')}</span></p>`}
+    html`<p class="card-asked"><span class="card-ask-sign" aria-hidden="true">?</span><span><strong>Not recorded, ask: </strong>${asked.map(({ topic }) => topic.toLowerCase()).join(', ')}</span></p>`}
   </section>`;
 }
 
 /** @param {{alert: Alert}} props */
 function One({ alert }) {
   return html`<li class=${`card-alert card-alert-${alert.kind}`}>
-    <${Mark} name=${SIGNS[alert.kind]} />
+    ${alert.kind === 'ask' ? html`<span class="card-ask-sign" aria-hidden="true">?</span>` : html`<${Mark} name=${SIGNS[alert.kind]} />`}
     <span><span class="unseen">${WORDS[alert.kind]}. </span><strong>${alert.topic}: </strong>${alert.text}</span>
   </li>`;
 }
