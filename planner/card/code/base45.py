@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:"
+PLACES = (1, 45, 45 * 45)
 VALUES = {character: value for value, character in enumerate(ALPHABET)}
 
 
@@ -27,7 +28,7 @@ def _characters(pair: bytes) -> str:
 def _bytes(triple: str) -> bytes:
     if len(triple) == 1:
         raise ValueError("a single character is left over")
-    number = sum(VALUES[character] * 45**place for place, character in enumerate(triple))
+    number = sum(VALUES[character] * PLACES[place] for place, character in enumerate(triple))
     size = len(triple) - 1
     if number >= 256**size:
         raise ValueError("a group stands for no bytes")

@@ -31,5 +31,5 @@ def modules(text: str) -> tuple[tuple[bool, ...], ...]:
 def _sized(text: str, level: int) -> QRCode:
     code = QRCode(None, level)
     code.addData(QRAlphaNum(text))
-    code.version = code.calculate_version()
+    code.version = code.calculate_version()  # type: ignore[no-untyped-call]
     return code
