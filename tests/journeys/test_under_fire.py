@@ -1,0 +1,83 @@
+"""The app under fire: a server that dies again and again, and a phone without room."""
+
+import itertools
+import re
+
+from playwright.sync_api import expect
+
+from tests.journeys import steps
+from tests.journeys.people import SURGEON
+from tests.journeys.screens.case import Case
+from tests.journeys.screens.patient_form import Details, PatientForm
+from tests.journeys.screens.patients import Patients
+from tests.journeys.screens.status import Status
+
+FIRST = Details(full_name="Arvid Lunde", born=("1", "2", "2012"), hospital_number="OI-0503")
+GONE = re.compile("ERR_CONNECTION|ERR_EMPTY_RESPONSE|ERR_FAILED|ERR_SOCKET")
+
+
+def names(server, before):
+    return [record.body["full_name"] for record in server.ledger()[before:]]
+
+
+def test_a_server_killed_again_and_again_while_it_is_sent_to_and_fetched_from_has_each_record_once(phone, server):
+    """Killed before it has the records, when it has them and before it says so, and as it is asked for news."""
+    steps.settle_in(phone, SURGEON)
+    before = len(server.ledger())
+    pushes, pulls = itertools.count(), itertools.count()
+    taken = []
+
+    def push(route):
+        turn = next(pushes)
+        if turn == 1:
+            route.fetch()
+            taken.append(len(server.ledger()) - before)
+        if turn < 2:
+            server.kill()
+            route.abort("connectionreset")
+            server.start()
+        else:
+            route.continue_()
+
+    def pull(route):
+        if next(pulls) == 0:
+            server.kill()
+            route.abort("connectionreset")
+            server.start()
+        else:
+            route.continue_()
+
+    phone.watch.expect(GONE)
+    phone.context.route("**/push", push)
+    phone.context.route("**/pull?*", pull)
+    case = steps.enter_patient(phone.page, FIRST)
+    steps.measure_esotropia(phone.page)
+    for _ in range(2):
+        phone.go("/status")
+        Status(phone.page).send_and_fetch()
+    expect(case.storage_line).to_contain_text("Sent", timeout=60_000)
+
+    assert taken == [taken[0]]
+    assert taken[0] >= 1
+    assert [record.kind for record in server.ledger()[before:]] == ["patient", "examination"]
+
+
+def test_a_phone_without_room_says_so_and_calls_nothing_saved(phone, server):
+    steps.settle_in(phone, SURGEON)
+    before = len(server.ledger())
+    phone.watch.expect("quota|Quota")
+    Patients(phone.page).new()
+    form = PatientForm(phone.page)
+    form.fill(FIRST)
+    browser = phone.context.new_cdp_session(phone.page)
+    browser.send("Storage.overrideQuotaForOrigin", {"origin": server.address, "quotaSize": 1})
+    form.save()
+    expect(phone.page.get_by_text("storage is full").first).to_be_visible()
+    expect(form.storage_line).not_to_contain_text("Saved on this phone: 1")
+    form.arrive()
+    assert names(server, before) == []
+
+    browser.send("Storage.overrideQuotaForOrigin", {"origin": server.address})
+    form.save()
+    steps.expect_sent(Case(phone.page))
+    assert names(server, before) == [FIRST.full_name]
