@@ -47,7 +47,7 @@ export function AdjustmentScreen({ patient, operation, replaced }) {
 
   const blocked = lack ?? (isFresh ? review.hindrances[0]?.text : 'The engine has not looked at it yet.');
   return html`<${Frame} title="Adjust the suture" patient=${patient.body} back=${back} next=${{ label: isMoved(adjusting) ? 'Save the adjustment' : 'Save: tied as it was', act: save, blocked }}>
-    <div class="operation adjusting stack">
+    <div class="adjusting stack">
       <${FaultList} faults=${[...unsaved, ...faults]} title="Not saved. What you wrote is kept on this device." />
       ${operation.body.window && html`<${AdjustWindow} window=${operation.body.window} />`}
       <${Notices} notices=${isFresh ? review.notices : []} />
