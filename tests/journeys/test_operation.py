@@ -20,7 +20,7 @@ PATIENCE_MS = 60_000
 
 
 def test_what_was_done_is_recorded_adjusted_and_known_to_the_next_plan(tablet, server):
-    """Signed: both medial recti recessed 4.5 mm. Done: the left one 3 mm; the right one is let back by 1 mm afterwards."""
+    """Signed: both medial recti recessed 4.5 mm. Done: the left one 3 mm; the right one is let back by 1 mm later."""
     patients = steps.settle_in(tablet, SURGEON)
     steps.ready_for_a_day_without_network(tablet)
     tablet.cut_network()

@@ -18,11 +18,13 @@ from tests.journeys.screens.findings import Findings
 from tests.journeys.screens.handing import HandOver, TakeOver
 from tests.journeys.screens.measure import Measure
 from tests.journeys.screens.operating_lists import DayList, Lists, Packing
+from tests.journeys.screens.operation import Note, Recording
 from tests.journeys.screens.options import Options
 from tests.journeys.screens.patient_form import Details, PatientForm
 from tests.journeys.screens.patients import Patients
-from tests.journeys.screens.set_up import SetUp
 from tests.journeys.screens.same_person import SamePerson
+from tests.journeys.screens.scan import Scan
+from tests.journeys.screens.set_up import SetUp
 from tests.journeys.screens.settings import Settings
 from tests.journeys.screens.signing import Signing
 from tests.journeys.screens.status import Status
@@ -47,6 +49,7 @@ def walk(device: Device, visit: Visitor) -> None:
     _signing(device.page, visit)
     _checks(device.page, visit)
     _card(device.page, visit)
+    _operation(device.page, visit)
     _preparing(device, visit)
     _around(device, visit)
 
@@ -260,6 +263,44 @@ def _by_file(device: Device, visit: Visitor, patient: str) -> None:
         visit("taken over", device.page)
 
 
+def _operation(page: Page, visit: Visitor) -> None:
+    page.get_by_role("banner").get_by_text("Back", exact=True).click()
+    Case(page).arrive()
+    page.get_by_role("link", name="Record the operation").click()
+    record = Recording(page)
+    record.at("RIGHT eye, medial rectus")
+    record.unfold("Found on this muscle")
+    record.unfold("Suture and needle")
+    record.choose("The suture is", "adjustable")
+    visit("operation, all unfolded", page)
+    record.as_planned()
+    record.at("LEFT eye, medial rectus")
+    record.something_else()
+    visit("operation, changed", page)
+    page.get_by_role("button", name="It was done as planned").click()
+    record.complication("lost muscle")
+    visit("operation, complication", page)
+    record.step("Go on")
+    record.now("Suture tied")
+    expect(page.get_by_role("region", name="Adjustable suture", exact=True)).to_be_visible()
+    visit("operation, times", page)
+    record.step("Go on")
+    record.at("Check and save")
+    visit("operation, check", page)
+    record.step("Save the record")
+    note = Note(page)
+    note.arrive()
+    visit("operation note", page)
+    page.get_by_role("link", name="Record the adjustment").click()
+    expect(page.get_by_role("heading", level=1, name="Adjust the suture")).to_be_visible()
+    record.choose("The suture was", "tightened")
+    visit("adjustment", page)
+    note.back()
+    note.arrive()
+    note.back()
+    Case(page).arrive()
+
+
 def _preparing(device: Device, visit: Visitor) -> None:
     page = device.go("/lists")
     Lists(page).arrive()
@@ -294,6 +335,9 @@ def _preparing(device: Device, visit: Visitor) -> None:
 
 
 def _around(device: Device, visit: Visitor) -> None:
+    device.go("/scan")
+    Scan(device.page).arrive()
+    visit("scan a card", device.page)
     device.go("/settings")
     Settings(device.page).arrive()
     visit("settings", device.page)
