@@ -26,6 +26,8 @@ class Likeness(StrEnum):
 
     SAME_NUMBER = "same_number"
     SIMILAR_NAME = "similar_name_and_birth_date"
+    EXCHANGED_DAY = "similar_name_and_exchanged_day_and_month"
+    """The birth dates are not the same: day and month stand the other way round."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -42,7 +44,7 @@ def likeness(one: Patient, other: Patient) -> Likeness | None:
     if _number(one) == _number(other):
         return Likeness.SAME_NUMBER
     if _birth(one) == _birth(other) and _similar(_name(one), _name(other)):
-        return Likeness.SIMILAR_NAME
+        return Likeness.SIMILAR_NAME if one.born_on == other.born_on else Likeness.EXCHANGED_DAY
     return None
 
 

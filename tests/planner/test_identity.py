@@ -27,11 +27,15 @@ def test_the_same_number_is_enough_however_it_is_written(number):
         ("FERREIRA, Ines", "2019-04-02"),
         ("Ines Fereira", "2019-04-02"),
         ("Inse Ferreira", "2019-04-02"),
-        ("Ines Ferreira", "2019-02-04"),
     ],
 )
 def test_a_similar_name_with_the_birth_date_is_suggested(name, born_on):
     assert likeness(patient(), patient(name, born_on, "other")) is Likeness.SIMILAR_NAME
+
+
+@pytest.mark.parametrize("name", ["Ines Ferreira", "Inês Fereira"])
+def test_day_and_month_the_other_way_round_are_suggested_and_told_apart(name):
+    assert likeness(patient(), patient(name, "2019-02-04", "other")) is Likeness.EXCHANGED_DAY
 
 
 @pytest.mark.parametrize(

@@ -3,12 +3,13 @@ import { heads } from '../store/heads.js';
 import { rootOf, wereParted } from '../store/joined.js';
 
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
-/** @typedef {{first: string, second: string, likeness: 'same_number' | 'similar_name_and_birth_date'}} Pair */
+/** @typedef {{first: string, second: string, likeness: keyof typeof LIKENESS_WORDS}} Pair */
 /** @typedef {{other: string, likeness: Pair['likeness']}} Twin */
 
 export const LIKENESS_WORDS = {
   same_number: 'Same hospital number.',
   similar_name_and_birth_date: 'Similar name, same birth date.',
+  similar_name_and_exchanged_day_and_month: 'Similar name; the birth dates differ only in that day and month are exchanged.',
 };
 
 /**
