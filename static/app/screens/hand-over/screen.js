@@ -9,7 +9,7 @@ import { find } from '../../store/heads.js';
 import { outbox, records } from '../../store/store.js';
 import { html, useState } from '../../vendor/preact.js';
 import { sizeWords } from '../status/size-words.js';
-import { kindWords, whose } from '../status/what.js';
+import { isOfTheClinic, kindWords, whose } from '../status/what.js';
 import { choicesOf, counted } from './choices.js';
 import { keep, sharing } from './saving.js';
 import { useFile } from './use-file.js';
@@ -38,7 +38,7 @@ export default function HandOver({ record: id }) {
       <p>For a stick, a cable or a message between devices of the same clinic. No network is needed.</p>
       <${FaultList} faults=${faults} title="No file was made." />
       ${one
-        ? html`<p>${kindWords(one)}: <strong>${whose(all, one)}</strong>, with all that is known of this patient.</p>`
+        ? html`<p>${kindWords(one)}: <strong>${whose(all, one)}</strong>${isOfTheClinic(one) ? '' : ', with all that is known of this patient'}.</p>`
         : html`<${Choice} legend="What to give" name="give" options=${choices} value=${chosen} onChange=${setChosen} />`}
       <section class="stack" aria-labelledby="words">
         <h2 id="words">The words that open it</h2>

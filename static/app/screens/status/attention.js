@@ -33,7 +33,7 @@ function Refusal({ entry, record, records }) {
       </p>
     <//>
     <div class="buttons">
-      ${record && html`<a class="button" href=${`#${placeOf(record)}`}>${entry.carried ? 'Look' : 'Look and correct'}</a>`}
+      ${record && html`<a class="button" href=${`#${placeOf(records, record)}`}>${entry.carried ? 'Look' : 'Look and correct'}</a>`}
       ${record && html`<a class="button" href=${`#/hand-over/${record.id}`}>Hand over by a file</a>`}
       <button type="button" class="button" onClick=${() => retry(entry.id)}>Send it again</button>
     </div>

@@ -1,5 +1,6 @@
 /** A record in a few words, for lists of what waits or was refused. */
-import { heads } from '../../store/heads.js';
+import { shortDateWords } from '../../parts/calendar/date.js';
+import { find, heads } from '../../store/heads.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
 
@@ -9,14 +10,32 @@ const KIND_WORDS = {
   examination: 'Examination',
   plan: 'Plan',
   signature: 'Signature',
-  retraction: 'Record taken back',
+  retraction: 'Taken back',
   join: 'Two entries joined',
-  dose_table: "The clinic's dose table",
+  dose_table: 'Dose table',
   theatre_check: 'Check in theatre',
-  check_item: "The clinic's own question in the checks",
+  check_item: 'Question in the checks',
+  practice: 'Practice in theatre',
+  set_up: 'Set-up',
+  operating_list: 'Operating list',
   operation: 'Operation record',
   adjustment: 'Adjustment of a suture',
 };
+
+/**
+ * What belongs to the clinic and to no patient: what it is called, and where it is changed.
+ *
+ * @type {Record<string, {name: (body: any) => string, place: (id: string) => string}>}
+ */
+const OF_THE_CLINIC = {
+  dose_table: { name: ({ name }) => name, place: () => '/settings' },
+  check_item: { name: ({ title }) => title, place: () => '/settings' },
+  practice: { name: ({ decided_by }) => `decided by ${decided_by}`, place: () => '/practice' },
+  operating_list: { name: ({ on, team }) => `${team}, ${shortDateWords(on)}`, place: (id) => `/lists/${id}` },
+};
+
+/** Whether a record belongs to the clinic and to no patient. @param {LedgerRecord} record */
+export const isOfTheClinic = ({ kind }) => kind in OF_THE_CLINIC;
 
 /** @param {LedgerRecord} record */
 export function kindWords({ kind }) {
@@ -26,11 +45,14 @@ export function kindWords({ kind }) {
 /**
  * @param {readonly LedgerRecord[]} records
  * @param {LedgerRecord} record
- * @returns {string} name and number of the patient the record belongs to, or the name of a table
+ * @returns {string} name and number of the patient the record belongs to, or what it is called where it is the clinic's
  */
 export function whose(records, record) {
-  if (record.kind === 'dose_table') return record.body.name;
-  if (record.kind === 'check_item') return record.body.title;
+  if (record.kind === 'retraction') {
+    const target = find(records, record.body.record_id);
+    if (target) return `${kindWords(target)}, ${whose(records, target)}`;
+  }
+  if (isOfTheClinic(record)) return OF_THE_CLINIC[record.kind].name(record.body);
   const body = heads(records, 'patient', record.patient)[0]?.body;
   return body ? `${body.full_name}, ${body.hospital_number}` : 'a patient who is not on this phone';
 }
@@ -47,16 +69,20 @@ export function carriedFor({ maker, stuck }, { author }) {
 /**
  * Where a record can be looked at and corrected.
  *
+ * @param {readonly LedgerRecord[]} records
  * @param {LedgerRecord} record
  * @returns {string} a route
  */
-export function placeOf({ kind, id, patient, body }) {
-  if (kind === 'dose_table' || kind === 'check_item') return '/settings';
+export function placeOf(records, record) {
+  const { kind, id, patient, body } = record;
+  if (isOfTheClinic(record)) return OF_THE_CLINIC[kind].place(patient);
   const home = `/patients/${patient}`;
   if (kind === 'patient') return `${home}/edit`;
   if (kind === 'examination') return `${home}/measure/${id}`;
+  if (kind === 'set_up') return `${home}/set-up/${body.plan_id}`;
   if (kind === 'theatre_check') return `${home}/checks/${body.signature_id}`;
   if (kind === 'operation') return `${home}/operation/${body.signature_id}`;
   if (kind === 'adjustment') return `${home}/adjust/${body.operation_id}`;
-  return home;
+  const target = kind === 'retraction' ? find(records, body.record_id) : undefined;
+  return target && isOfTheClinic(target) ? OF_THE_CLINIC[target.kind].place(patient) : home;
 }
