@@ -6,19 +6,18 @@ from dataclasses import dataclass
 
 from planner.card.code import CardKey, card_code
 from planner.codec import read
-from planner.desk.asks.pieces import pieces_of
+from planner.desk.asks.pieces import Bodies, put_together
 from planner.desk.fields import Fields
 
 
 @dataclass(frozen=True, kw_only=True)
-class Coding:
-    """The clinic's card key."""
+class Coding(Bodies):
+    """The records and the clinic's card key."""
 
     card_key: CardKey
 
 
 def ask(fields: Fields) -> object:
     """``{code: text}``."""
-    named = {name: fields.pop(name) for name in ("card_key",) if name in fields}
-    key = read(Coding, named).card_key
-    return {"code": card_code(pieces_of(fields), key)}
+    asked = read(Coding, fields)
+    return {"code": card_code(put_together(asked, fields), asked.card_key)}

@@ -24,8 +24,12 @@ class Bodies:
 
 
 def pieces_of(fields: Fields) -> cards.Pieces:
+    """The pieces of a request that says nothing else."""
+    return put_together(read(Bodies, fields), fields)
+
+
+def put_together(bodies: Bodies, fields: Fields) -> cards.Pieces:
     """The pieces with the digests of the bodies as they came."""
-    bodies = read(Bodies, fields)
     return cards.Pieces(
         patient=bodies.patient,
         plan=bodies.plan,
