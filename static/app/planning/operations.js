@@ -1,5 +1,6 @@
 /** What was done by a signed plan, and what is still open of it. Pure: records in, facts out. */
 import { heads } from '../store/heads.js';
+import { membersOf } from '../store/joined.js';
 
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {readonly LedgerRecord[]} Records */
@@ -35,7 +36,8 @@ export function operationsOf(records, patient) {
 export const operationsBy = (records, signature) => operationsOf(records, signature.patient).filter(({ operation }) => operation.body.signature_id === signature.id);
 
 /**
- * What the engine is asked for the muscles' present places: one record for each signed plan, the newest.
+ * What the engine is asked for the muscles' present places: one record for each signed plan, the newest; of whoever was entered
+ * twice and joined, those under either entry.
  * @param {Records} records
  * @param {string} patient
  * @returns {{operations: any[], adjustments: any[]} | null} null where nothing was recorded
@@ -43,7 +45,9 @@ export const operationsBy = (records, signature) => operationsOf(records, signat
 export function earlierQuestion(records, patient) {
   /** @type {Map<string, Operated>} */
   const bySignature = new Map();
-  for (const operated of operationsOf(records, patient)) bySignature.set(operated.operation.body.signature_id, operated);
+  const all = membersOf(records, patient).flatMap((member) => operationsOf(records, member));
+  all.sort((a, b) => (key(a.operation) < key(b.operation) ? -1 : 1));
+  for (const operated of all) bySignature.set(operated.operation.body.signature_id, operated);
   if (bySignature.size === 0) return null;
   const done = [...bySignature.values()];
   return { operations: done.map(({ operation }) => operation.body), adjustments: done.flatMap(({ adjustment }) => (adjustment ? [adjustment.body] : [])) };

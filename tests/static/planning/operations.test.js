@@ -27,6 +27,15 @@ test('a later examination is offered each signed plan once, in the order in whic
   assert.equal(earlierQuestion([], 'p'), null);
 });
 
+test('who was entered twice and joined was operated on under either entry', () => {
+  const join = record('5', 'join', { patient_a: 'p', patient_b: 'q', reason: 'Same.' });
+  const other = { ...operation('1', '2019-01-01', 'under the other'), patient: 'q' };
+  const signatures = (/** @type {any[]} */ all, /** @type {string} */ patient) => earlierQuestion(all, patient)?.operations.map(({ signature_id }) => signature_id);
+  assert.deepEqual(signatures([operation('3'), other, join], 'p'), ['under the other', 's']);
+  assert.deepEqual(signatures([operation('3'), other, join], 'q'), ['under the other', 's']);
+  assert.deepEqual(signatures([operation('3'), other], 'p'), ['s']);
+});
+
 test('records of one signature are found together', () => {
   const all = [operation('1'), operation('2'), operation('3', '2026-11-25', 'other')];
   assert.deepEqual(operationsBy(all, record('s', 'signature', {})).map(({ operation: { id } }) => id), ['1', '2']);

@@ -1,12 +1,11 @@
 /** The case as a line, newest examination first; what disturbs it stands above. */
 import { Carried } from '../../parts/carried/carried.js';
-import { Notice } from '../../parts/notice/notice.js';
 import { html } from '../../vendor/preact.js';
 import { Conflict } from './conflict.js';
 import { Details } from './details.js';
 import { operationsOf } from '../../planning/operations.js';
-import { whyOutdated } from './line.js';
 import { OperatedList } from './operated.js';
+import { Outdated } from './outdated.js';
 import { PlanLine } from './plan-line.js';
 import { SittingCard } from './sitting-card.js';
 
@@ -28,16 +27,7 @@ export function Home({ line, records }) {
       </p>`}
       ${sittings.map((sitting) => html`<${SittingCard} key=${sitting.examination.id} patient=${patient.patient} sitting=${sitting} />`)}
     </section>
-    ${outdated.length > 0 &&
-    html`<section class="stack" aria-labelledby="outdated">
-      <h2 id="outdated">No longer current</h2>
-      ${outdated.map(
-        (planned) => html`<div class="card stack tight" key=${planned.plan.id}>
-          <${Notice} level="caution"><p>${whyOutdated(records, planned.plan)} Do not operate by this plan.</p><//>
-          <${PlanLine} patient=${patient.patient} planned=${planned} />
-        </div>`,
-      )}
-    </section>`}
+    <${Outdated} patient=${patient.patient} plans=${outdated} records=${records} />
     <${Details} patient=${patient} />
   </div>`;
 }

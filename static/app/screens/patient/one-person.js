@@ -16,7 +16,7 @@ export function OnePerson({ patient, records }) {
   const lines = others.flatMap((id) => lineOf(records, id) ?? []);
   const own = heads(records, 'patient', patient)[0]?.body;
   return html`<div class="stack wide one-person">
-    ${lines.map((line) => html`<${OtherEntry} key=${line.patient.patient} line=${line} own=${own} />`)}
+    ${lines.map((line) => html`<${OtherEntry} key=${line.patient.patient} line=${line} own=${own} records=${records} />`)}
     ${joinsOf(records, patient).map((join) => html`<${JoinLine} key=${join.id} join=${join} />`)}
   </div>`;
 }

@@ -14,8 +14,9 @@ import { TakeBack } from './take-back.js';
 export function OperatedList({ patient, operated }) {
   const rights = useRights();
   if (operated.length === 0) return null;
-  return html`<section class="stack" aria-labelledby="operations">
-    <h2 id="operations">Operations</h2>
+  const heading = `operations-${patient}`;
+  return html`<section class="stack" aria-labelledby=${heading}>
+    <h2 id=${heading}>Operations</h2>
     ${operated.toReversed().map(({ operation, adjustment, open }) => {
       const { body } = operation;
       const home = `#/patients/${patient}`;
