@@ -10,6 +10,7 @@ import { ChecksLink } from '../theatre-check/checks-link.js';
 import { CardFace } from './card-face.js';
 import { CardPdf } from './card-pdf.js';
 import { CardState } from './card-state.js';
+import { OtherEntry } from './other-entry.js';
 import { useTheatreLight } from './theatre-light.js';
 import { useCard } from './use-card.js';
 import { Void } from './void.js';
@@ -32,6 +33,7 @@ export function CardScreen({ patient, pieces }) {
   >
     <div class="theatre stack">
       <${Void} pieces=${pieces} />
+      <${OtherEntry} patient=${patient} />
       <div class="buttons"><${ChecksLink} signature=${pieces.signature} /></div>
       <${Carried} records=${[patient, pieces.plan, pieces.signature]} />
       <${CardState} state=${state} faults=${faults} />

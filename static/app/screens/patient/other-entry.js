@@ -3,6 +3,7 @@ import { shortDateWords } from '../../parts/calendar/date.js';
 import { Carried } from '../../parts/carried/carried.js';
 import { Notice } from '../../parts/notice/notice.js';
 import { operationsOf } from '../../planning/operations.js';
+import { toldOtherwise } from '../../planning/told-otherwise.js';
 import { html } from '../../vendor/preact.js';
 import { Conflict } from './conflict.js';
 import { OperatedList } from './operated.js';
@@ -15,13 +16,16 @@ export function OtherEntry({ line, own, records }) {
   const { patient, sittings, alone, outdated, conflicts } = line;
   const { body, patient: id } = patient;
   const isEmpty = [sittings, alone, outdated].every((plans) => plans.length === 0);
-  const differ = (body.allergies ?? '') !== (own?.allergies ?? '');
+  const differences = toldOtherwise(own, body);
   return html`<section class="stack" aria-label="Also entered as">
     <h2>Also entered as ${body.full_name}</h2>
     <p>Born ${shortDateWords(body.born_on)}, number <strong>${body.hospital_number}</strong>. <a href=${`#/patients/${id}`}>Open that entry</a></p>
-    ${differ &&
+    ${differences.length > 0 &&
     html`<${Notice} level="caution">
-      <p>The allergies differ. Under the other entry: <strong>${body.allergies || 'none entered'}</strong>. Here: <strong>${own?.allergies || 'none entered'}</strong>. A card carries those of its own entry alone: correct the details, so that both say the same.</p>
+      <p>The two entries differ in what theatre must know. A card carries what its own entry says: correct the details, so that both say the same.</p>
+      <ul>
+        ${differences.map((each) => html`<li key=${each.field}>${each.words}: under the other entry <strong>${each.other}</strong>, here <strong>${each.own}</strong>.</li>`)}
+      </ul>
     <//>`}
     <${Carried} records=${records.filter((record) => record.patient === id)} />
     ${conflicts.map((conflict) => html`<${Conflict} key=${conflict.heads[0].id} kind=${conflict.kind} versions=${conflict.heads} />`)}

@@ -39,6 +39,6 @@ export function Joining({ sides, keepApart }) {
       <button class="button main">They are one person</button>
       <button type="button" class="button" onClick=${keepApart}>They are two people</button>
     </div>
-    <p class="small soft">“They are two people” ends the question on this phone.</p>
+    <p class="small soft">“They are two people” ends the question on this phone alone; other devices may still ask.</p>
   </form>`;
 }

@@ -7,15 +7,21 @@ import { html } from '../../vendor/preact.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
 
+/** @param {string} answer */
+const asked = (answer) => (answer === 'unknown' ? 'not asked' : answer);
+
 const FIELDS = [
   { field: 'full_name', words: 'Name' },
   { field: 'born_on', words: 'Born', told: (/** @type {string} */ day) => `${shortDateWords(day)} (${ageWords(day, today())})` },
   { field: 'hospital_number', words: 'Number' },
   { field: 'sex', words: 'Sex', lacking: 'unknown' },
   { field: 'allergies', words: 'Allergies', lacking: 'none entered' },
+  { field: 'latex', words: 'Latex not borne', lacking: 'not asked', told: asked },
+  { field: 'anticoagulants', words: 'Anticoagulants', lacking: 'none entered' },
+  { field: 'malignant_hyperthermia_family', words: 'Malignant hyperthermia in the family', lacking: 'not asked', told: asked },
   { field: 'note', words: 'Note', lacking: 'none' },
 ];
-const KINDS = { examination: 'Examined', plan: 'Planned', signature: 'Signed' };
+const KINDS = { examination: 'Examined', plan: 'Planned', signature: 'Signed', operation: 'Operated' };
 
 /** @param {{sides: LedgerRecord[], records: readonly LedgerRecord[]}} props */
 export function SideBySide({ sides, records }) {
