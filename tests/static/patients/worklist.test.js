@@ -44,3 +44,12 @@ test('when the entry in front is taken back, the other still stands for the pers
   const records = [patient('1'), patient('2'), join('3', '1', '2'), record('4', 'retraction', '1', { record_id: '1', reason: 'In error.' })];
   assert.deepEqual(worklist(records).map(({ id }) => id), ['2']);
 });
+
+test('what is open, or was touched last, under the other entry is the person’s', () => {
+  const window = { earliest_at: 'early', latest_at: 'late' };
+  const operation = record('5', 'operation', '2', { operated_on: '2026-11-25', signature_id: 'S', window });
+  const records = [
+    patient('1'), patient('2'), record('2b', 'patient', '2', {}, ['2']), record('2c', 'patient', '2', {}, ['2']), patient('3'), join('4', '1', '2'), operation,
+  ];
+  assert.deepEqual(worklist(records).map(({ id, toAdjust, conflict }) => [id, toAdjust, conflict]), [['1', window, true], ['3', null, false]]);
+});

@@ -11,9 +11,9 @@ import { progressOf } from './progress.js';
  * @property {string} id the patient's id, as in the routes
  * @property {any} body of the newest current version of the patient's record
  * @property {any[]} also bodies of the same person's other entries, who was entered twice
- * @property {boolean} conflict two current versions of the patient's record
+ * @property {boolean} conflict two current versions of the patient's record, or of the other entry's
  * @property {import('./progress.js').State} state
- * @property {{earliest_at: string, latest_at: string} | null} toAdjust when a suture that nobody has adjusted yet can be adjusted
+ * @property {{earliest_at: string, latest_at: string} | null} toAdjust when a suture that nobody has adjusted yet can be adjusted, under whichever entry
  */
 
 /**
@@ -33,19 +33,23 @@ export function worklist(records) {
   return [...patients]
     .map(([id, versions]) => ({ id, versions, members: membersOf(records, id).filter((member) => patients.has(member)) }))
     .filter(({ id, members }) => members[0] === id)
+    .map(({ id, versions, members }) => ({ id, versions, members, last: lastOf(touched, members) }))
+    .sort((a, b) => (a.last < b.last ? 1 : -1))
     .map(({ id, versions, members }) => ({
       id,
       body: versions[0].body,
       also: members.slice(1).map((member) => /** @type {LedgerRecord[]} */ (patients.get(member))[0].body),
-      conflict: versions.length > 1,
-      toAdjust: toAdjust.get(id) ?? null,
+      conflict: members.some((member) => of(patients, [member]).length > 1),
+      toAdjust: members.map((member) => toAdjust.get(member)).find(Boolean) ?? null,
       state: progressOf(
         { examinations: of(examinations, members), plans: of(plans, members), signatures: of(signatures, members) },
         (wanted) => find(records, wanted) !== undefined,
       ).state,
-    }))
-    .sort((a, b) => ((touched.get(a.id) ?? '') < (touched.get(b.id) ?? '') ? 1 : -1));
+    }));
 }
+
+/** @param {Map<string, string>} touched @param {string[]} patients */
+const lastOf = (touched, patients) => patients.reduce((last, id) => ((touched.get(id) ?? '') > last ? /** @type {string} */ (touched.get(id)) : last), '');
 
 /** @param {LedgerRecord[]} records */
 function byPatient(records) {
