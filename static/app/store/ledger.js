@@ -9,14 +9,12 @@ import { observable } from '../observable.js';
 import { carrying, fromNote } from './carrying.js';
 import { database } from './db.js';
 import { draftBook } from './drafts.js';
+import { entrance } from './entrance.js';
 import { envelope } from './envelope.js';
 import { exchange, newEntry } from './exchange.js';
-import { keeper } from './keeper.js';
 import { inPlaceOf } from './outbox.js';
-import { recovery } from './recovery.js';
 import { fromRows, toRow } from './rows.js';
 import { LEDGER_STEPS } from './schema.js';
-import { checkSecret } from './secret.js';
 import { unseal } from './vault.js';
 
 /** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
@@ -148,7 +146,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
     drafts,
     kept,
     find,
-    ...keeperOf(),
+    ...entrance(db, { rounds, now, keys: opened, enter, onProblem }),
 
     isOpen: () => keys !== null,
 
@@ -284,41 +282,6 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
     /** Tries the connection, which phones lose while the app is in the background. */
     check: () => db.run(['meta'], 'readonly', tx => tx.objectStore('meta').count()),
   };
-
-  function keeperOf() {
-    const door = keeper(db, { rounds, now });
-    const back = recovery(db, opened, { rounds });
-    /**
-     * @param {string} secret
-     * @param {Keys} open
-     */
-    const enterWith = async (secret, open) => {
-      await enter(open);
-      // Nobody is kept out for want of a way back.
-      await back.prepare(secret, open).catch(error => onProblem?.(error));
-    };
-    return {
-      hasSecret: door.hasSecret,
-      waitUntil: door.waitUntil,
-      changeSecret: door.changeSecret,
-      /** @param {string} secret */
-      setSecret: async secret => enterWith(secret, await door.setSecret(secret)),
-      /** @param {string} secret */
-      unlock: async secret => enterWith(secret, await door.unlock(secret)),
-      recoveryDue: back.due,
-      recoveryDelivered: back.delivered,
-      canRecover: back.canRecover,
-      /**
-       * @param {import('./recovery.js').Half} half
-       * @param {string} next
-       */
-      async renew(half, next) {
-        checkSecret(next);
-        await back.renew(half, next);
-        await enterWith(next, await door.unlock(next));
-      },
-    };
-  }
 }
 
 /**

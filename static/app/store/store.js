@@ -11,9 +11,10 @@
  *     drafts             what was typed and not yet saved: get(name), keep(name, value), drop(name), names(), flush()
  *     kept               the same for what was made of records and can be made again: it is no unsent work
  *
- * Inside: `db.js` the connection, `schema.js` the stores, `keeper.js` the secret, `ledger.js` one person's records in one
- * clinic, `exchange.js` what sync does with its rows, `heads.js` and `outbox.js` pure decisions, `device.js` this phone,
- * `protection.js` what the browser promises. `openStore`, `closeStore` and `ledger` are for `session/` and `sync/`.
+ * Inside: `db.js` the connection, `schema.js` the stores, `entrance.js` the ways in, `keeper.js` the secret, `ledger.js` one
+ * person's records in one clinic, `exchange.js` what sync does with its rows, `heads.js` and `outbox.js` pure decisions,
+ * `device.js` this phone, `protection.js` what the browser promises. `openStore`, `closeStore` and `ledger` are for `session/`
+ * and `sync/`.
  */
 import { Fault } from '../fault.js';
 import { observable } from '../observable.js';
