@@ -74,6 +74,8 @@ def _reader_of_union(arguments: tuple[Any, ...]) -> Reader:
     if set(arguments) == {str, float}:
         return scalars.figure_or_text
     some = [argument for argument in arguments if argument is not types.NoneType]
+    if len(some) > 1 and all(is_dataclass(argument) for argument in arguments):
+        return _reader_of_one_of(arguments)
     if len(some) != 1:
         raise TypeError(f"the codec has no form for a choice of {arguments!r}")
     inner = _reader_of(some[0])
@@ -82,6 +84,28 @@ def _reader_of_union(arguments: tuple[Any, ...]) -> Reader:
         return None if value is None else inner(value, path, faults)
 
     return read_optional
+
+
+def _reader_of_one_of(classes: tuple[type, ...]) -> Reader:
+    """Of classes that are told apart by their fields: each needs one that no other class has."""
+    named = {cls: {member.name for member in fields(cls)} for cls in classes}
+    marks = {
+        cls: names - set().union(*(named[other] for other in classes if other is not cls))
+        for cls, names in named.items()
+    }
+    readers = {min(needed): _reader_of(cls) for cls in classes if (needed := marks[cls] & set(_required(cls)))}
+    if len(readers) != len(classes):
+        raise TypeError(f"the codec cannot tell {classes!r} apart")
+    allowed = "an object with " + " or ".join(readers)
+
+    def read_one_of(value: object, path: str, faults: Faults) -> object:
+        found = [mark for mark in readers if isinstance(value, dict) and mark in value]
+        if len(found) != 1:
+            faults.add("wrong_type", "This is none of the forms that stand here.", path, allowed=allowed)
+            return None
+        return readers[found[0]](value, path, faults)
+
+    return read_one_of
 
 
 def _reader_of_list(item: Any, limits: tuple[object, ...]) -> Reader:  # noqa: ANN401 -- any type expression
@@ -137,7 +161,7 @@ def _reader_of_class(cls: type) -> Reader:
     hints = get_type_hints(cls, include_extras=True)
     members: dict[str, Field[Any]] = {member.name: member for member in fields(cls)}
     readers = {name: _reader_of(hints[name]) for name in members}
-    required = [name for name, member in members.items() if name == "schema" or member.default is MISSING]
+    required = _required(cls)
     schema = members["schema"].default if "schema" in members else MISSING
     rules: tuple[Rule, ...] = getattr(cls, "RULES", ())
     allowed = ", ".join(members)
@@ -165,6 +189,10 @@ def _reader_of_class(cls: type) -> Reader:
         return built
 
     return read_class
+
+
+def _required(cls: type) -> list[str]:
+    return [member.name for member in fields(cls) if member.name == "schema" or member.default is MISSING]
 
 
 def _note_broken_rules(built: object, rules: tuple[Rule, ...], path: str, faults: Faults) -> None:
