@@ -10,6 +10,7 @@ from planner.errors import Fault, Refused
 from planner.records.check_item import CheckItem
 from planner.records.dose_table import DoseTable
 from planner.records.examination import Examination
+from planner.records.follow_up import FollowUp
 from planner.records.join import Join
 from planner.records.operating_list import OperatingList
 from planner.records.operation import Adjustment, OperationRecord
@@ -35,6 +36,7 @@ Body = (
     | OperatingList
     | OperationRecord
     | Adjustment
+    | FollowUp
 )
 
 KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
@@ -53,6 +55,7 @@ KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
         "operating_list": OperatingList,
         "operation": OperationRecord,
         "adjustment": Adjustment,
+        "follow_up": FollowUp,
     }
 )
 

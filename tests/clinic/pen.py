@@ -195,6 +195,13 @@ class Pen:
         }
         return self.record("adjustment", operation["patient"], said | body)
 
+    def follow_up(self, operation: Raw, examination: Raw | None = None, **body: Any) -> Raw:
+        """The patient seen a week later, measured where an examination is given."""
+        said = {"schema": 1, "operation_id": operation["id"], "visit": "Week 1", "seen_on": "2026-12-02"}
+        if examination:
+            said |= {"examination_id": examination["id"], "examination_digest": examination["digest"]}
+        return self.record("follow_up", operation["patient"], said | body)
+
     def practice(self, **body: Any) -> Raw:
         """A clinic's own practice: a tablet shows the plan, and a block is waited for longer."""
         return self.record("practice", None, PRACTICE | body)

@@ -23,6 +23,7 @@ from clinic.sync.kinds import (
     check_item,
     dose_table,
     examination,
+    follow_up,
     join,
     operating_list,
     operation,
@@ -54,6 +55,7 @@ KINDS: Mapping[str, Kind[Any]] = MappingProxyType(
             operating_list,
             operation,
             adjustment,
+            follow_up,
         )
     }
 )

@@ -13,6 +13,7 @@ from clinic.sync.kinds import (
     check_item,
     dose_table,
     examination,
+    follow_up,
     join,
     operating_list,
     operation,
@@ -42,6 +43,7 @@ WRITERS = {
         operating_list,
         operation,
         adjustment,
+        follow_up,
     )
 }
 

@@ -19,6 +19,7 @@ export const WRITERS = {
   operating_list: ['surgeon', 'coordinator'],
   operation: ['surgeon'],
   adjustment: ['surgeon'],
+  follow_up: ['surgeon', 'clinic'],
 };
 
 /**

@@ -40,18 +40,22 @@ get     manifest.webmanifest                                      open
 """
 
 PULLED = """
-kind          surgeon  orthoptist  theatre_nurse  coordinator
-patient       yes      yes         yes            yes
-examination   yes      yes         no             yes
-plan          yes      yes         yes            yes
-signature     yes      yes         yes            yes
-retraction    yes      yes         yes            yes
-dose_table    yes      yes         no             yes
-join          yes      yes         no             yes
-theatre_check yes      yes         yes            yes
-check_item    yes      yes         yes            yes
-operation     yes      yes         yes            yes
-adjustment    yes      yes         yes            yes
+kind           surgeon  orthoptist  theatre_nurse  coordinator
+patient        yes      yes         yes            yes
+examination    yes      yes         no             yes
+plan           yes      yes         yes            yes
+signature      yes      yes         yes            yes
+retraction     yes      yes         yes            yes
+dose_table     yes      yes         no             yes
+join           yes      yes         no             yes
+theatre_check  yes      yes         yes            yes
+check_item     yes      yes         yes            yes
+operation      yes      yes         yes            yes
+adjustment     yes      yes         yes            yes
+practice       yes      yes         yes            yes
+set_up         yes      yes         yes            yes
+operating_list yes      yes         yes            yes
+follow_up      yes      yes         no             yes
 """
 """What a pull hands out of a patient with a plan signed today; of any other patient theatre gets nothing."""
 

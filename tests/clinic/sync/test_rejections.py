@@ -216,6 +216,7 @@ WRITERS = {
     "operating_list": {"surgeon", "coordinator"},
     "operation": {"surgeon"},
     "adjustment": {"surgeon"},
+    "follow_up": {"surgeon", "orthoptist"},
 }
 
 

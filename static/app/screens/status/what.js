@@ -20,6 +20,7 @@ const KIND_WORDS = {
   operating_list: 'Operating list',
   operation: 'Operation record',
   adjustment: 'Adjustment of a suture',
+  follow_up: 'Visit after an operation',
 };
 
 /**
