@@ -10,7 +10,7 @@ from tests.journeys.screens.case import Case
 from tests.journeys.screens.same_person import SamePerson
 
 ONE = steps.SOMEBODY
-OTHER = replace(ONE, full_name="Suniva Ekholm", hospital_number="OI-0777")
+OTHER = replace(ONE, full_name="Suniva Ekholm", hospital_number="OI-0777", allergies="Penicillin")
 
 
 def test_two_entries_of_one_child_are_joined_and_parted_without_a_network(phone):
@@ -26,7 +26,7 @@ def test_two_entries_of_one_child_are_joined_and_parted_without_a_network(phone)
     hint.get_by_text("Compare the two").click()
     same = SamePerson(phone.page)
     same.arrive()
-    expect(phone.page.get_by_text("differs", exact=True)).to_have_count(2)
+    expect(phone.page.get_by_text("differs", exact=True)).to_have_count(3)
     phone.page.get_by_role("radio", name=ONE.full_name).check()
     phone.page.get_by_role("button", name="They are one person").click()
     expect(phone.page.get_by_text("Say in a few words how you know.").first).to_be_visible()
@@ -36,6 +36,7 @@ def test_two_entries_of_one_child_are_joined_and_parted_without_a_network(phone)
     expect(case.banner).to_contain_text(ONE.hospital_number)
     also = phone.page.get_by_role("region", name="Also entered as")
     expect(also).to_contain_text(OTHER.hospital_number)
+    expect(phone.page.get_by_text("Allergies: there Penicillin, here none entered")).to_be_visible()
     case.back()
     patients.arrive()
     patients.search(OTHER.hospital_number)

@@ -10,8 +10,15 @@ export function Details({ patient: { body, patient: id } }) {
     <dl class="facts">
       <div class="fact"><dt>Sex</dt><dd>${body.sex ?? 'unknown'}</dd></div>
       <div class="fact"><dt>Allergies</dt><dd>${body.allergies ? html`<strong>${body.allergies}</strong>` : 'none entered'}</dd></div>
+      ${isTold(body.latex) && html`<div class="fact"><dt>Latex not borne</dt><dd><strong>${body.latex}</strong></dd></div>`}
+      ${body.anticoagulants && html`<div class="fact"><dt>Anticoagulants</dt><dd><strong>${body.anticoagulants}</strong></dd></div>`}
+      ${isTold(body.malignant_hyperthermia_family) &&
+      html`<div class="fact"><dt>Malignant hyperthermia in the family</dt><dd><strong>${body.malignant_hyperthermia_family}</strong></dd></div>`}
       ${body.note && html`<div class="fact"><dt>Note</dt><dd class="as-typed">${body.note}</dd></div>`}
     </dl>
     ${rights.write('patient') && html`<div class="buttons"><a class="button" href=${`#/patients/${id}/edit`}>Correct details</a></div>`}
   </section>`;
 }
+
+/** @param {string | undefined} answer */
+const isTold = (answer) => answer === 'yes' || answer === 'no';

@@ -2,7 +2,6 @@
  * What stands under the other entry of a person who was entered twice. Nothing is moved: each examination, plan and card keeps the
  * entry that it was made under, and shows it.
  */
-import { heads } from '../../store/heads.js';
 import { joinsOf, membersOf } from '../../store/joined.js';
 import { html } from '../../vendor/preact.js';
 import { JoinLine } from './join-line.js';
@@ -14,9 +13,8 @@ export function OnePerson({ patient, records }) {
   const others = membersOf(records, patient).filter((id) => id !== patient);
   if (others.length === 0) return null;
   const lines = others.flatMap((id) => lineOf(records, id) ?? []);
-  const own = heads(records, 'patient', patient)[0]?.body;
   return html`<div class="stack wide one-person">
-    ${lines.map((line) => html`<${OtherEntry} key=${line.patient.patient} line=${line} own=${own} records=${records} />`)}
+    ${lines.map((line) => html`<${OtherEntry} key=${line.patient.patient} line=${line} records=${records} />`)}
     ${joinsOf(records, patient).map((join) => html`<${JoinLine} key=${join.id} join=${join} />`)}
   </div>`;
 }

@@ -8,6 +8,7 @@ import { useRights } from '../../planning/use-rights.js';
 import { drafts, records } from '../../store/store.js';
 import { html, useMemo } from '../../vendor/preact.js';
 import { PatientList } from '../patients/list.js';
+import { EntriesDiffer } from './entries-differ.js';
 import { Home } from './home.js';
 import { OnePerson } from './one-person.js';
 import { lineOf } from './line.js';
@@ -35,6 +36,7 @@ export default function Patient({ patient: id }) {
     ...${steps}
   >
     <${TwinHints} patient=${id} records=${all} />
+    <${EntriesDiffer} patient=${line.patient} records=${all} />
     <${Home} line=${line} records=${all} />
     <${OnePerson} patient=${id} records=${all} />
   <//>`;
