@@ -2,7 +2,7 @@
 import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Field } from '../../parts/field/field.js';
 import { signIn } from '../../session/session.js';
-import { html, useState } from '../../vendor/preact.js';
+import { html, useEffect, useRef, useState } from '../../vendor/preact.js';
 
 /** @param {{id: string, username?: string}} props `id` of the form, for the step that submits it; `username` to begin with */
 export function LoginForm({ id, username: known = '' }) {
@@ -11,6 +11,12 @@ export function LoginForm({ id, username: known = '' }) {
   const [code, setCode] = useState(/** @type {string | null} */ (null));
   const [faults, setFaults] = useState(/** @type {import('../../parts/fault-list/fault-list.js').FaultFacts[]} */ ([]));
   const [busy, setBusy] = useState(false);
+  const form = useRef(/** @type {HTMLFormElement | null} */ (null));
+  const isCodeAsked = code !== null;
+
+  useEffect(() => {
+    if (isCodeAsked) /** @type {HTMLElement | null | undefined} */ (form.current?.querySelector(`[name="${id}-code"]`))?.focus();
+  }, [isCodeAsked]);
 
   const submit = async (event) => {
     event.preventDefault();
@@ -21,19 +27,20 @@ export function LoginForm({ id, username: known = '' }) {
       await signIn({ username: username.trim(), password, ...(code && { code: code.trim() }) });
     } catch (fault) {
       if (fault.code?.startsWith('second_factor_')) setCode('');
-      setFaults([fault]);
+      // To be asked for the code the first time is the next step and no mistake.
+      if (fault.code !== 'second_factor_required' || isCodeAsked) setFaults([fault]);
     } finally {
       setBusy(false);
     }
   };
 
   const user = { autocomplete: 'username', autocapitalize: 'none', spellcheck: false };
-  return html`<form id=${id} class="stack" onSubmit=${submit} novalidate aria-busy=${String(busy)}>
+  return html`<form id=${id} ref=${form} class="stack" onSubmit=${submit} novalidate aria-busy=${String(busy)}>
     <${FaultList} faults=${faults} title="Not signed in." />
     <${Field} label="User name" name=${`${id}-user`} value=${username} onInput=${setUsername} input=${user} />
     <${Field} label="Password" name=${`${id}-password`} value=${password} onInput=${setPassword} input=${{ type: 'password', autocomplete: 'current-password' }} />
-    ${code !== null &&
-    html`<${Field} label="Code of your authenticator app" name=${`${id}-code`} value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
+    ${isCodeAsked &&
+    html`<${Field} label="Code of your authenticator app" name=${`${id}-code`} hint="Your account needs it, too: the six digits that the app shows now." value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
     <p role="status" class="soft">${busy ? 'Asking the clinic' : ''}</p>
   </form>`;
 }
