@@ -20,7 +20,7 @@ export function Installed() {
     ${installed
       ? html`<p>It is installed on this device.</p>`
       : html`<p>
-          It is not installed; it runs in a browser tab. On the home screen the browser keeps its data more surely: use the browser’s menu,
+          It is not installed; it runs in a browser tab. On the home screen the browser keeps its data more surely: use the browser’s menu,${' '}
           <em>Add to home screen</em> or <em>Install</em>.
         </p>`}
   </section>`;
