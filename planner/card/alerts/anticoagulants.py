@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from planner.card.alerts.about import About
-from planner.card.alerts.entered import ASKED, ENTERED
-from planner.values.alert import Alert, AlertKind
+from planner.card.alerts.entered import ASKED, ENTERED, kind_of
+from planner.values.alert import Alert
 
 
 def alerts(about: About) -> Iterator[Alert]:
@@ -14,7 +14,7 @@ def alerts(about: About) -> Iterator[Alert]:
     said = about.patient.anticoagulants
     yield Alert(
         code="anticoagulants",
-        kind=AlertKind.ALERT if said else AlertKind.ASK,
+        kind=kind_of(said),
         topic="Anticoagulants",
         text=said or "Not recorded: ask.",
         provenance=ENTERED if said else ASKED,

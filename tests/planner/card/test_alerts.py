@@ -50,6 +50,12 @@ class TestThePatientsRecord:
     def test_what_is_entered_is_said_and_what_is_not_is_asked(self, field, value, code, kind):
         assert found(replace(ASKED, **{field: value}))[code].kind is kind
 
+    @pytest.mark.parametrize("said", ["none", "None known.", "no known allergies"])
+    def test_an_answer_that_there_is_nothing_is_told_and_warns_of_nothing(self, said):
+        told = found(replace(ASKED, allergies=said))["allergies"]
+
+        assert (told.kind, told.text) == (AlertKind.TELL, said)
+
     @pytest.mark.parametrize("code", ["latex", "hyperthermia"])
     def test_a_no_says_nothing(self, code):
         assert code not in found(ASKED)

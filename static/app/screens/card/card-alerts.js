@@ -5,20 +5,41 @@ import { html } from '../../vendor/preact.js';
 /** @typedef {{code: string, kind: 'alert' | 'ask' | 'tell', topic: string, text: string, newer: boolean}} Alert */
 
 const SIGNS = /** @type {const} */ ({ alert: 'caution', tell: 'note' });
+const SAID = new Set(['allergies', 'anticoagulants']);
+const SHORT = 60;
 const WORDS = { alert: 'Alert', ask: 'Ask', tell: 'Say aloud' };
 
-/** @param {{alerts: Alert[]}} props */
-export function CardAlerts({ alerts }) {
-  if (alerts.length === 0) return null;
+/**
+ * Above the muscles: what is newer than the signature in full, and the rest by its name, so that the plan stays in sight.
+ *
+ * @param {{alerts: Alert[]}} props
+ */
+export function AlertStrip({ alerts }) {
   const newer = alerts.filter((alert) => alert.newer);
-  const others = alerts.filter((alert) => !alert.newer && alert.kind !== 'ask');
-  const asked = alerts.filter((alert) => !alert.newer && alert.kind === 'ask');
-  return html`<section class="card-alerts" aria-label="Alerts">
+  const named = [...new Set(alerts.filter(({ newer: isNewer, kind }) => !isNewer && kind === 'alert').map(inShort))];
+  if (newer.length + named.length === 0) return null;
+  return html`<section class="card-alerts" aria-label="Alerts in short">
     ${newer.length > 0 &&
     html`<div class="card-newer" role="alert">
       <p class="card-newer-words">Newer than the signature</p>
       <ul>${newer.map((alert) => html`<${One} key=${alert.code} alert=${alert} />`)}</ul>
     </div>`}
+    ${named.length > 0 && html`<p class="card-alert card-named"><${Mark} name="caution" /><strong><span class="unseen">Alerts: </span>${named.join(' · ')}</strong></p>`}
+  </section>`;
+}
+
+/** @param {Alert} alert  what was entered is short enough to be read at once; a sentence stands below */
+function inShort({ code, topic, text }) {
+  return SAID.has(code) && text.length <= SHORT ? `${topic}: ${text}` : topic;
+}
+
+/** @param {{alerts: Alert[]}} props */
+export function CardAlerts({ alerts }) {
+  const known = alerts.filter((alert) => !alert.newer);
+  if (known.length === 0) return null;
+  const others = known.filter(({ kind }) => kind !== 'ask');
+  const asked = known.filter(({ kind }) => kind === 'ask');
+  return html`<section class="card-alerts" aria-label="Alerts">
     <ul>${others.map((alert) => html`<${One} key=${alert.code} alert=${alert} />`)}</ul>
     ${asked.length > 0 &&
     html`<p class="card-asked"><span class="card-ask-sign" aria-hidden="true">?</span><span><strong>Not recorded, ask: </strong>${asked.map(({ topic }) => topic.toLowerCase()).join(', ')}</span></p>`}

@@ -4,17 +4,18 @@ import { dateWords } from '../../parts/calendar/date.js';
 import { Notices } from '../../parts/notice/notice.js';
 import { Provenance } from '../../parts/provenance/provenance.js';
 import { html } from '../../vendor/preact.js';
-import { CardAlerts } from './card-alerts.js';
+import { AlertStrip, CardAlerts } from './card-alerts.js';
 import { CardLine } from './card-line.js';
 import { CardPictures } from './card-pictures.js';
 
 /** @param {{card: any}} props a `Card` of the engine */
 export function CardFace({ card }) {
   return html`<article class="card-face" aria-label="Card">
-    <${CardAlerts} alerts=${card.alerts ?? []} />
+    <${AlertStrip} alerts=${card.alerts ?? []} />
     <ul class=${`card-lines card-lines-${card.lines.length}`}>
       ${card.lines.map((/** @type {any} */ line) => html`<${CardLine} key=${`${line.eye} ${line.muscle}`} line=${line} />`)}
     </ul>
+    <${CardAlerts} alerts=${card.alerts ?? []} />
     <div class="card-below">
       <${CardPictures} pictures=${card.pictures ?? []} />
       <div class="stack">
