@@ -34,7 +34,7 @@ class Measure(Frame):
         self.page.keyboard.press("Escape")
 
     def save(self) -> None:
-        self.step("Save measurements")
+        self.step(re.compile("^Save (measurements|the correction)$"))
 
     @property
     def pad(self) -> Locator:
