@@ -39,6 +39,7 @@ from planner.desk.asks import (
     set_up,
     set_up_pdf,
     sign,
+    visits_due,
 )
 from planner.desk.fields import Fields
 
@@ -72,5 +73,6 @@ ASKS: dict[str, Callable[[Fields], object]] = {
     "calibrate": calibrate.ask,
     "results": results.ask,
     "entered_twice": entered_twice.ask,
+    "visits_due": visits_due.ask,
     "self_test": self_test.ask,
 }
