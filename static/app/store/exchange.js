@@ -3,8 +3,11 @@
  *
  *     settle(verdicts)                     the clinic's answers to a push
  *     takeIn(page, find)                   a page of the feed: its records, what has left this phone's scope, and its cursor
- *     stage(records, cursor)               the same while a new feed is fetched beside the old one
- *     swap(find)                           the new feed in place of the old; the outbox is kept
+ *     stage(page)                          the same while a new feed is fetched beside the old one
+ *     swap(reached, find)                  the new feed, complete at that cursor, in place of the old; the outbox is kept
+ *
+ * A page says which cursor it was asked with (`after`), and goes in only where this phone still stands there. Where there is no
+ * lock between tabs, two may fetch at once: what comes second is then left out, and neither puts a half-fetched feed in place.
  *
  * Where the new feed is that of a restored backup, the clinic may lack records that it once had: all that this phone holds and
  * the feed lacks is offered to it again, with receipts. Some of it the clinic may have after all and keep from this phone (its
@@ -19,7 +22,7 @@ import { seal } from './vault.js';
 /** @typedef {(id: string) => LedgerRecord | undefined} Find */
 /** @typedef {{cursor: string, restored: boolean}} Staging  `restored`: of a ledger that may lack what this phone holds */
 /** @typedef {{cursor: string, staging: Staging | null, recheck: boolean, complete: boolean, lastHeard: string | null}} Place */
-/** @typedef {{records: LedgerRecord[], removed: string[], cursor: string, more: boolean}} Page */
+/** @typedef {{records: LedgerRecord[], removed: string[], after: string, cursor: string, more: boolean}} Page */
 
 /**
  * @param {import('./db.js').Database} db
@@ -82,10 +85,12 @@ export function exchange(db, keys) {
      * @param {Find} find  what this phone holds
      * @returns {Promise<{taken: Set<string>, removed: string[]}>}  ids; never removed is what the clinic has not got
      */
-    async takeIn({ records, removed, cursor, more }, find) {
+    async takeIn({ records, removed, after, cursor, more }, find) {
       const rows = await Promise.all(records.map(record => toRow(keys(), record)));
       const same = new Set(records.filter(record => isSame(find(record.id), record)).map(record => record.id));
       return db.run(['records', 'outbox', 'meta'], 'readwrite', async tx => {
+        const meta = tx.objectStore('meta');
+        if ((await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== after) return { taken: new Set(), removed: [] };
         const store = tx.objectStore('records');
         const outbox = tx.objectStore('outbox');
         const waiting = new Set(await outbox.getAllKeys());
@@ -97,8 +102,8 @@ export function exchange(db, keys) {
         await Promise.all(gone.map(id => store.delete(id)));
         await Promise.all(taken.map(row => store.put(row)));
         await Promise.all(taken.filter(row => waiting.has(row.id)).map(row => outbox.delete(row.id)));
-        await tx.objectStore('meta').put(cursor, 'cursor');
-        if (!more) await tx.objectStore('meta').put(true, 'complete');
+        await meta.put(cursor, 'cursor');
+        if (!more) await meta.put(true, 'complete');
         return { taken: new Set(taken.map(row => row.id)), removed: gone };
       });
     },
@@ -121,26 +126,31 @@ export function exchange(db, keys) {
     async noteRestored() {
       await db.run(['meta'], 'readwrite', async tx => {
         const meta = tx.objectStore('meta');
-        await meta.put({ ...(await meta.get('staging')), restored: true }, 'staging');
+        const staging = await meta.get('staging');
+        if (staging) await meta.put({ ...staging, restored: true }, 'staging');
+      });
+    },
+
+    /** @param {Pick<Page, 'records' | 'after' | 'cursor'>} page */
+    async stage({ records, after, cursor }) {
+      const rows = await Promise.all(records.map(record => toRow(keys(), record)));
+      await db.run(['staging', 'meta'], 'readwrite', async tx => {
+        const meta = tx.objectStore('meta');
+        const staging = await meta.get('staging');
+        if (staging?.cursor !== after) return;
+        await Promise.all(rows.map(row => tx.objectStore('staging').put(row)));
+        await meta.put({ ...staging, cursor }, 'staging');
       });
     },
 
     /**
-     * @param {LedgerRecord[]} records
-     * @param {string} cursor
+     * @param {string} reached
+     * @param {Find} find  what this phone holds
      */
-    async stage(records, cursor) {
-      const rows = await Promise.all(records.map(record => toRow(keys(), record)));
-      await db.run(['staging', 'meta'], 'readwrite', async tx => {
-        await Promise.all(rows.map(row => tx.objectStore('staging').put(row)));
-        const meta = tx.objectStore('meta');
-        await meta.put({ ...(await meta.get('staging')), cursor }, 'staging');
-      });
-    },
-
-    /** @param {Find} find  what this phone holds */
-    async swap(find) {
-      const staged = await db.run(['staging'], 'readonly', tx => tx.objectStore('staging').getAll());
+    async swap(reached, find) {
+      const staged = await db.run(['staging', 'meta'], 'readonly', async tx =>
+        (await tx.objectStore('meta').get('staging'))?.cursor === reached ? tx.objectStore('staging').getAll() : null);
+      if (!staged) return;
       const { opened } = await fromRows(keys(), staged);
       const same = new Set(opened.filter(record => isSame(find(record.id), record)).map(record => record.id));
       const fetched = new Set(staged.map(row => row.id));
@@ -148,9 +158,10 @@ export function exchange(db, keys) {
         const records = tx.objectStore('records');
         const outbox = tx.objectStore('outbox');
         const meta = tx.objectStore('meta');
+        const staging = /** @type {Staging | undefined} */ (await meta.get('staging'));
+        if (staging?.cursor !== reached) return;
         const waiting = new Set(await outbox.getAllKeys());
         for (const id of await carriedIds(outbox)) same.add(id);
-        const staging = /** @type {Staging} */ (await meta.get('staging'));
         const lacking = (await records.getAllKeys()).filter(id => !waiting.has(id) && !fetched.has(id))
           .map(id => find(String(id))).filter(record => record !== undefined).sort(inFeedOrder);
         for (const record of lacking) {

@@ -249,9 +249,10 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
       tellOthers(removed.length ? 'all' : [...taken]);
     },
 
-    async swap() {
+    /** @param {string} reached  the cursor at which the new feed is complete */
+    async swap(reached) {
       const before = [...byId.keys()];
-      await rows.swap(find);
+      await rows.swap(reached, find);
       await readAll();
       forget(before.filter(id => !byId.has(id)));
       await readOutbox();

@@ -42,7 +42,7 @@ export async function pull(ledger, server) {
     }
     const { records, cursor: reached, more, removed = [] } = page;
     if (records.length || removed.length || reached !== cursor || !place.complete) {
-      await ledger.takeIn({ records, removed, cursor: reached, more });
+      await ledger.takeIn({ records, removed, after: cursor, cursor: reached, more });
     }
     taken += page.records.length;
     cursor = page.cursor;
@@ -65,14 +65,14 @@ async function fetchAfresh(ledger, server, cursor) {
       cursor = '';
       continue;
     }
-    await ledger.stage(page.records, page.cursor);
+    await ledger.stage({ records: page.records, after: cursor, cursor: page.cursor });
     taken += page.records.length;
     cursor = page.cursor;
     if (!page.more) break;
   }
   const { staging, cursor: old } = await ledger.place();
-  if (!staging?.restored && isRestored(await fetchPage(ledger, server, old, 1))) await ledger.noteRestored();
-  await ledger.swap();
+  if (staging && !staging.restored && isRestored(await fetchPage(ledger, server, old, 1))) await ledger.noteRestored();
+  await ledger.swap(cursor);
   return taken;
 }
 

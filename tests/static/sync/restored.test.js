@@ -81,6 +81,21 @@ test('what was sent before the first fetch is not forgotten, should the clinic b
   assert.equal(server.records.length, 2);
 });
 
+test("a phone that has not met the clinic's feed yet sends nothing to it", async () => {
+  const server = clinic();
+  const ledger = await openPhone();
+  await savePatient(ledger);
+  server.before = what => {
+    if (what === 'pull') throw unreachable();
+  };
+  assert.equal((await round(ledger, server)).end, 'later');
+  assert.ok(!server.calls.includes('push'));
+  server.before = () => {};
+  await untilDone(ledger, server);
+  assert.deepEqual(server.calls.slice(-3), ['pull', 'push', 'pull']);
+  assert.equal(server.records.length, 2);
+});
+
 test('with the new role of a person leaves what that role may not have, sent from here or not; what is unsent stays', async () => {
   const server = clinic();
   const ledger = await openPhone();
