@@ -1,7 +1,7 @@
 """A disk without room for another record: the database says so itself, by its own error.
 
-SQLite may not grow beyond its present pages (``PRAGMA max_page_count``), in every connection that a server opens while
-the flag lies beside the database. On PostgreSQL a trigger raises ``disk_full`` (53100) while a row says so.
+SQLite may not grow beyond its present pages (``PRAGMA max_page_count``), in every request that begins while the flag
+lies beside the database. On PostgreSQL a trigger raises ``disk_full`` (53100) while a row says so.
 """
 
 from __future__ import annotations
@@ -10,10 +10,13 @@ from pathlib import Path
 from typing import Any
 
 from django.conf import settings
+from django.core.signals import request_started
 from django.db import connection
-from django.db.backends.signals import connection_created
 
 TABLES = ("ledger_record", "audit_entry")
+NO_MORE_PAGES = 1
+"""SQLite takes what it has instead."""
+MOST_PAGES = 2**30
 
 POSTGRES = """
 CREATE TABLE IF NOT EXISTS bench_full (since timestamptz);
@@ -57,14 +60,14 @@ def free() -> None:
 
 
 def mind() -> None:
-    """In a server: every connection to come looks whether there is room."""
-    connection_created.connect(_limit)
+    """In a server: every request to come looks whether there is room."""
+    if connection.vendor == "sqlite":
+        request_started.connect(_limit)
 
 
-def _limit(connection: Any, **_: Any) -> None:
-    if connection.vendor == "sqlite" and _flag().exists():
-        with connection.cursor() as cursor:
-            cursor.execute("PRAGMA max_page_count = 1")  # never less than it has
+def _limit(**_: Any) -> None:
+    with connection.cursor() as cursor:
+        cursor.execute(f"PRAGMA max_page_count = {NO_MORE_PAGES if _flag().exists() else MOST_PAGES}")
 
 
 def _flag() -> Path:

@@ -17,12 +17,15 @@ import traceback
 from collections.abc import Callable
 from typing import Any, NoReturn
 
+from django.conf import settings
 from django.core.management import call_command
 from django.core.wsgi import get_wsgi_application
 
 THREADS = 4
 
 application = get_wsgi_application()
+# How hard a password is to guess is not what is tested here, and devices sign in after every restore.
+settings.PASSWORD_HASHERS = ["django.contrib.auth.hashers.MD5PasswordHasher"]
 
 # Only now: these are parts of the site.
 from django.db import connections  # noqa: E402
@@ -73,6 +76,7 @@ def _serve(listening: socket.socket, wishes: dict[str, Any]) -> NoReturn:
     """In the child, for good."""
     try:
         os.close(0)
+        gc.disable()  # it lives for seconds
         orders.prepare(**wishes)
         server = create_server(doom.watched(application), sockets=[listening], threads=THREADS)
         server.run()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 from pathlib import Path
 
+from django.db import connection
 from django.utils import timezone
 
 from clinic.backup.making import back_up as make_backup
@@ -14,6 +15,7 @@ from tests.fault.site import broken, full_disk
 
 def prepare(*, days_later: float = 0, fault: str = "") -> None:
     """In a server before it serves: its clock, and what is broken in it on purpose."""
+    connection.settings_dict["CONN_MAX_AGE"] = None  # a new one for each request is a fifth of a run's time
     full_disk.mind()
     if days_later:
         now = timezone.now
