@@ -54,6 +54,7 @@ def test_a_day_is_put_in_order_read_in_theatre_and_packed_for(new_device):
     Lists(theatre.page).step("What to pack")
     packing = Packing(theatre.page)
     packing.arrive()
+    packing.only(TEAM)
     expect(packing.count("Suture with two needles")).to_contain_text("6 and 2 spare")
 
 

@@ -304,7 +304,7 @@ def _operation(page: Page, visit: Visitor) -> None:
 def _preparing(device: Device, visit: Visitor) -> None:
     page = device.go("/lists")
     Lists(page).arrive()
-    visit("lists, none", page)
+    visit("lists, before one is made", page)
     Lists(page).step("New list")
     day = DayList(page)
     day.arrive()
@@ -327,6 +327,7 @@ def _preparing(device: Device, visit: Visitor) -> None:
     visit("lists", page)
     Lists(page).step("What to pack")
     Packing(page).arrive()
+    Packing(page).only("Harbour team")
     expect(page.get_by_text("Kit for 1 operation")).to_be_visible()
     visit("what to pack", page)
     device.go("/practice")

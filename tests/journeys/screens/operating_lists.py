@@ -63,3 +63,10 @@ class Packing(Frame):
     def count(self, article: str) -> Locator:
         """The line of an article in the kit."""
         return self.page.get_by_role("main").get_by_role("listitem").filter(has_text=article)
+
+    def only(self, team: str) -> None:
+        """Leave out every list but those of a team."""
+        lists = self.page.get_by_role("group", name="For these lists").locator("label")
+        expect(lists.filter(has_text=team)).not_to_have_count(0)
+        for other in lists.filter(has_not_text=team).get_by_role("checkbox").all():
+            other.uncheck()
