@@ -12,7 +12,7 @@ from planner.values.statement import Statement
 def sutures(dose: Dose) -> Iterator[Statement]:  # noqa: ARG001 -- every operation is asked alike
     """What it is sewn with."""
     yield practice(
-        "suture", "6-0 suture that stays, with a spatula needle, through the front half of the tendon alone."
+        "suture", "non-absorbable 6-0 suture, with a spatulated needle, through the front half of the tendon alone."
     )
 
 
