@@ -29,7 +29,7 @@ function Refusal({ entry, record, records }) {
       <p class="small">
         ${entry.carried && record
           ? `It is kept on this phone, complete. ${entry.carried.maker || record.author} corrects it on the device that made it.`
-          : 'It is kept on this phone, complete, until you deal with it. Other records are sent meanwhile.'}
+          : 'It is kept on this phone, complete, until you deal with it. What builds on it waits; other records are sent.'}
       </p>
     <//>
     <div class="buttons">
