@@ -36,6 +36,8 @@ packing            ``days`` with their needs, ``practice``                 ``Pac
 set_up_pdf, ...    the same, also ``day_list_pdf`` and ``packing_pdf``     ``{pdf: base64}``
 results            ``results``, ``by``, visits, what is expected           ``[GroupReport]``
 calibrate          ``family``, ``cases``, ``window``                      ``Calibration``
+course             ``plan``, ``operation``, ``adjustment``,             ``Course``
+                   ``attended``: follow-ups with examinations, ``today``
 visits_due         ``today``, ``operations`` each with ``follow_ups``,     ``Attendance``
                    ``usual`` visits where they are the clinic's own
 self_test                                                                  ``{cases: n}``

@@ -2,12 +2,17 @@
 
 ``schedule``    the visits of an operation, the usual ones or as they were planned anew
 ``due``         who is to be seen today, and who should have been
+``aftercare``   an operation with its adjustment, visits and examinations: the alignment of each visit
+``expected``    what the signed plan expected of the primary position
+``course``      the alignment over time against what the signed plan expected
+``warnings``    what must not wait, a module each
 ``hindrances``  what keeps a follow-up from being saved
 
 No clock: today is told. An alignment is what an examination of the visit says, measured like any other.
 """
 
+from planner.followup.course import course
 from planner.followup.due import due
 from planner.followup.hindrances import hindrances
 
-__all__ = ["due", "hindrances"]
+__all__ = ["course", "due", "hindrances"]

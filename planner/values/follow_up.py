@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from planner.values.statement import Statement
+from planner.values.statement import Notice, Statement
 
 
 class VisitState(StrEnum):
@@ -53,3 +53,70 @@ class Attendance:
     due: tuple[str, ...]
     operations: tuple[Followed, ...]
     statements: tuple[Statement, ...]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Band:
+    """What the signed plan expected of a deviation: mean and 95 % interval, with the deviation's sign."""
+
+    mean_pd: float
+    low_pd: float
+    high_pd: float
+
+
+@dataclass(frozen=True, kw_only=True)
+class Point:
+    """A deviation on a day. ``limits_pd``: its 95 % limits, null where it is told as it was read.
+
+    ``is_inside`` the expected interval, null where there is none. ``other_correction``: with glasses where the plan
+    was made without them, or the other way round.
+    """
+
+    on: str
+    days_after: int
+    at: str
+    value_pd: float
+    limits_pd: float | None
+    is_inside: bool | None
+    other_correction: bool
+
+
+@dataclass(frozen=True, kw_only=True)
+class Line:
+    """The primary position at one range over time: before the operation, expected after it, and what was found."""
+
+    before_pd: float | None
+    expected: Band | None
+    points: tuple[Point, ...]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Ranges:
+    """One direction of the deviation at both ranges."""
+
+    distance: Line
+    near: Line
+
+
+@dataclass(frozen=True, kw_only=True)
+class Kept:
+    """A visit that was kept, what cannot wait of it, and what must be known to read it."""
+
+    visit: str
+    seen_on: str
+    days_after: int
+    warnings: tuple[Notice, ...]
+    statements: tuple[Statement, ...]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Course:
+    """An operation over time: eso +, right hyper +. ``notices`` are of today, ``statements`` say what is drawn."""
+
+    operated_on: str
+    horizontal: Ranges
+    vertical: Ranges
+    visits: tuple[Kept, ...]
+    notices: tuple[Notice, ...]
+    statements: tuple[Statement, ...]
+    disclaimer: str

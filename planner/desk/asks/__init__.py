@@ -17,6 +17,7 @@ from planner.desk.asks import (
     check,
     close_check,
     compare_drawing,
+    course,
     day_list,
     day_list_pdf,
     draft_operation,
@@ -73,6 +74,7 @@ ASKS: dict[str, Callable[[Fields], object]] = {
     "calibrate": calibrate.ask,
     "results": results.ask,
     "entered_twice": entered_twice.ask,
+    "course": course.ask,
     "visits_due": visits_due.ask,
     "self_test": self_test.ask,
 }
