@@ -6,6 +6,8 @@
 ``expected``    what the signed plan expected of the primary position
 ``course``      the alignment over time against what the signed plan expected
 ``warnings``    what must not wait, a module each
+``confounders`` what makes a result say something else than its dose
+``outcome``     the operation as the audit and the calibration read it
 ``hindrances``  what keeps a follow-up from being saved
 
 No clock: today is told. An alignment is what an examination of the visit says, measured like any other.
@@ -14,5 +16,6 @@ No clock: today is told. An alignment is what an examination of the visit says, 
 from planner.followup.course import course
 from planner.followup.due import due
 from planner.followup.hindrances import hindrances
+from planner.followup.outcome import Reported, past_case, result
 
-__all__ = ["course", "due", "hindrances"]
+__all__ = ["Reported", "course", "due", "hindrances", "past_case", "result"]
