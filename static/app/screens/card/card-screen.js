@@ -3,10 +3,10 @@ import { useObservable } from '../../observable.js';
 import { Carried } from '../../parts/carried/carried.js';
 import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
 import { Frame } from '../../parts/frame/frame.js';
+import { TheatreWayNav } from '../../parts/theatre-way/theatre-way.js';
 import { isVoid, standingOf } from '../../planning/standing.js';
 import { records } from '../../store/store.js';
 import { html, useState } from '../../vendor/preact.js';
-import { ChecksLink } from '../theatre-check/checks-link.js';
 import { CardFace } from './card-face.js';
 import { CardPdf } from './card-pdf.js';
 import { CardState } from './card-state.js';
@@ -34,7 +34,7 @@ export function CardScreen({ patient, pieces }) {
     <div class="theatre stack">
       <${Void} pieces=${pieces} />
       <${OtherEntry} patient=${patient} />
-      <div class="buttons"><${ChecksLink} signature=${pieces.signature} /></div>
+      <${TheatreWayNav} pieces=${pieces} here="card" />
       <${Carried} records=${[patient, pieces.plan, pieces.signature]} />
       <${CardState} state=${state} faults=${faults} />
       ${card ? html`<${CardFace} card=${card} />` : state !== 'refused' && html`<${EngineWait} faults=${faults} />`}

@@ -4,6 +4,7 @@ import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { Notice } from '../../parts/notice/notice.js';
 import { PagePdf } from '../../parts/page-pdf/page-pdf.js';
+import { TheatreWayNav } from '../../parts/theatre-way/theatre-way.js';
 import { useAnswer } from '../../planning/use-answer.js';
 import { useRights } from '../../planning/use-rights.js';
 import { html, useState } from '../../vendor/preact.js';
@@ -37,6 +38,7 @@ export function Recorded({ patient, pieces, operated, hasDraft, onCorrect }) {
     next=${{ label: 'PDF and print', act: () => setPdfOpen(true) }}
   >
     <div class="theatre operation-note stack">
+      <${TheatreWayNav} pieces=${pieces} here="operation" />
       ${operated.length > 1 &&
       html`<${Notice} level="caution">
         <p>There are ${operated.length} records of this operation, written on devices that had not heard of each other. The newest is shown; a correction replaces all of them.</p>

@@ -31,7 +31,7 @@ export default function OperationRoute({ patient: id, signature: signatureId }) 
   if (operated.length > 0 && !isCorrecting) {
     return html`<${Recorded} patient=${patient} pieces=${pieces} operated=${operated} hasDraft=${hasDraft} onCorrect=${may ? () => setCorrecting(true) : null} />`;
   }
-  if (!may) return html`<${NotRecorded} patient=${patient} signature=${signature} role=${rights.role} />`;
+  if (!may) return html`<${NotRecorded} patient=${patient} pieces=${pieces} role=${rights.role} />`;
   return html`<${RecordingScreen}
     key=${signatureId}
     patient=${patient}

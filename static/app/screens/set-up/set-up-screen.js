@@ -7,6 +7,7 @@ import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { Notices } from '../../parts/notice/notice.js';
 import { PagePdf } from '../../parts/page-pdf/page-pdf.js';
+import { TheatreWayNav } from '../../parts/theatre-way/theatre-way.js';
 import { useAnswer } from '../../planning/use-answer.js';
 import { useRights } from '../../planning/use-rights.js';
 import { practiceOf } from '../../preparing/practice.js';
@@ -47,6 +48,7 @@ export function SetUpScreen({ pieces }) {
     ${rights.role === 'theatre' && html`<${TheatreDim} />`}
     <div class="set-up theatre stack">
       ${pieces.signature && html`<${Void} pieces=${{ ...pieces, signature: pieces.signature }} />`}
+      ${pieces.signature && html`<${TheatreWayNav} pieces=${{ plan: pieces.plan, signature: pieces.signature }} here="set-up" />`}
       ${versions.length > 1 && html`<${Conflict} kind="set_up" versions=${versions} />`}
       ${problem && html`<p class="field-fault" role="alert">${problem}</p>`}
       ${sheet && html`<${Heading} sheet=${sheet} saved=${versions[0]} isChanged=${isChanged} />`}

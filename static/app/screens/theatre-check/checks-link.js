@@ -1,4 +1,4 @@
-/** The way from a card to its checks, with how far they are. */
+/** The way from a case to the checks of its card, with how far they are. */
 import { useObservable } from '../../observable.js';
 import { nextPhase, phasesOf } from '../../planning/theatre-checks.js';
 import { records } from '../../store/store.js';
@@ -8,5 +8,5 @@ import { html } from '../../vendor/preact.js';
 export function ChecksLink({ signature }) {
   const next = nextPhase(phasesOf(useObservable(records), signature.id));
   const words = next ? `${next.phase} ${next.stops.length > 0 ? 'was stopped' : 'comes next'}` : 'all passed';
-  return html`<a class="button checks-link" href=${`#/patients/${signature.patient}/checks/${signature.id}`}>Checks: ${words}</a>`;
+  return html`<a class="button" href=${`#/patients/${signature.patient}/checks/${signature.id}`}>Checks: ${words}</a>`;
 }

@@ -1,6 +1,7 @@
 /** Where the checks of a card stand, and the one that comes next. */
 import { Frame } from '../../parts/frame/frame.js';
 import { Notice } from '../../parts/notice/notice.js';
+import { TheatreWayNav } from '../../parts/theatre-way/theatre-way.js';
 import { nextPhase } from '../../planning/theatre-checks.js';
 import { useRights } from '../../planning/use-rights.js';
 import { html } from '../../vendor/preact.js';
@@ -29,6 +30,7 @@ export function Overview({ patient, pieces, card, phases, under, light, onBegin 
   return html`<${Frame} title="Checks in theatre" patient=${patient.body} back=${toCard.to} next=${step} also=${{ label: light[0] ? 'Light' : 'Dark', act: light[1] }}>
     <div class="theatre check stack">
       <${Void} pieces=${pieces} />
+      <${TheatreWayNav} pieces=${pieces} here="checks" />
       ${!mayCheck && html`<${Notice} level="note"><p>Your role in this clinic, ${rights.role ?? 'not known'}, looks at the checks and does not make them.</p><//>`}
       <${Phases} phases=${phases} />
       <p class="small soft">After the Surgical Safety Checklist of the World Health Organization, 2009, in our own words. The clinic’s own rules come first.</p>
