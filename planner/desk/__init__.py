@@ -34,6 +34,7 @@ practice_form      ``practice``                                            ``Pra
 day_list           ``list``, ``held`` for each entry, ``practice``         ``DayList``
 packing            ``days`` with their needs, ``practice``                 ``Packing``
 set_up_pdf, ...    the same, also ``day_list_pdf`` and ``packing_pdf``     ``{pdf: base64}``
+outcomes           ``operations: [{id, care}]``, ``window``                ``[Outcome]``
 results            ``results``, ``by``, visits, what is expected           ``[GroupReport]``
 calibrate          ``family``, ``cases``, ``window``                      ``Calibration``
 course             ``plan``, ``operation``, ``adjustment``,             ``Course``

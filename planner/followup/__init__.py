@@ -16,6 +16,6 @@ No clock: today is told. An alignment is what an examination of the visit says, 
 from planner.followup.course import course
 from planner.followup.due import due
 from planner.followup.hindrances import hindrances
-from planner.followup.outcome import Reported, past_case, result
+from planner.followup.outcome import Reported, outcome, past_case, result
 
-__all__ = ["Reported", "course", "due", "hindrances", "past_case", "result"]
+__all__ = ["Reported", "course", "due", "hindrances", "outcome", "past_case", "result"]

@@ -16,9 +16,10 @@ from planner.followup.confounders import confounders
 from planner.precision.limits import Direction
 from planner.precision.steady import steady
 from planner.records.examination import Range
-from planner.results.result import Result, Seen
+from planner.records.plan import RecordId
+from planner.results.result import Days, Result, Seen
 from planner.thresholds import reaches, same
-from planner.values.prediction import Outcome
+from planner.values.prediction import Outcome as Expected
 
 LEAST_PROMISED_PD = 1.0
 LONGEST_DIAGNOSIS = 120
@@ -28,9 +29,29 @@ LONGEST_DIAGNOSIS = 120
 class Reported:
     """An operation by the id of its record; ``reoperated_days`` is null where nobody operated again."""
 
-    id: str
+    id: RecordId
     care: Aftercare
-    reoperated_days: int | None = None
+    reoperated_days: Days | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Outcome:
+    """``result`` is null where the plan tells no horizontal deviation at distance, ``past_case`` also if unmeasured."""
+
+    id: str
+    family: str
+    result: Result | None
+    past_case: PastCase | None
+
+
+def outcome(reported: Reported, window: Window) -> Outcome:
+    """What the operation is to the audit, and to the calibration of its family."""
+    return Outcome(
+        id=reported.id,
+        family=family(reported.care),
+        result=result(reported),
+        past_case=past_case(reported, window),
+    )
 
 
 def result(reported: Reported) -> Result | None:
@@ -77,7 +98,7 @@ def family(care: Aftercare) -> str:
     return care.plan.option.id.removesuffix("-right").removesuffix("-left")
 
 
-def _expected(care: Aftercare) -> Outcome | None:
+def _expected(care: Aftercare) -> Expected | None:
     prediction = care.plan.option.prediction
     if prediction is None or prediction.distance is None or same(prediction.distance.before_pd, 0.0):
         return None
@@ -106,7 +127,7 @@ def _alike(care: Aftercare, visited: Visited, at: Range) -> float | None:
     return steady(figure.value_pd, 1)
 
 
-def _diagnosis(care: Aftercare, expected: Outcome) -> str:
+def _diagnosis(care: Aftercare, expected: Expected) -> str:
     """The diagnoses by name, else the direction of the deviation."""
     named = ", ".join(sorted({each.diagnosis.value for each in care.plan.case.examination.diagnoses}))
     if len(named) > LONGEST_DIAGNOSIS:

@@ -6,6 +6,7 @@ import pytest
 
 from planner.calibration.admission import Question, Window, admitted
 from planner.codec import read, write
+from planner.desk import answer
 from planner.followup import Reported, past_case, result
 from planner.followup.aftercare import Aftercare
 from planner.results import Reporting, report_groups
@@ -145,3 +146,22 @@ def test_a_muscle_that_was_operated_before_confounds():
 @pytest.mark.parametrize(("days", "confounders"), [(46, ()), (45, ("operated again before the follow-up",))])
 def test_another_operation_confounds_what_was_seen_after_it(days, confounders):
     assert taught(cared(ESO_40, AT_45), reoperated_days=days).confounders == confounders
+
+
+def asked(name, **fields):
+    return json.loads(answer(json.dumps({"ask": name, **fields})))
+
+
+def test_what_the_desk_makes_of_operations_is_what_it_is_asked_with_next():
+    (made,) = asked("outcomes", operations=[{"id": ID, "care": cared(ESO_40, AT_45)}])["answer"]
+    calibrated = asked("calibrate", family=made["family"], cases=[made["past_case"]])["answer"]
+    (group,) = asked("results", results=[made["result"]])["answer"]
+
+    assert (made["id"], group["report"]["cases"]) == (ID, 1)
+    assert calibrated["cases"] == 1
+
+
+def test_an_operation_is_asked_for_once():
+    twice = [{"id": ID, "care": cared(ESO_40)}] * 2
+
+    assert [each["field"] for each in asked("outcomes", operations=twice)["faults"]] == ["operations.1"]
