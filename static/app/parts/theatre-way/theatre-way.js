@@ -9,6 +9,9 @@ import { shortDateWords } from '../calendar/date.js';
 /** @typedef {import('../../planning/theatre-way.js').TheatreWay} TheatreWay */
 /** @typedef {'card' | 'set-up' | 'checks' | 'operation'} Here */
 
+/** @type {Record<import('../../planning/theatre-way.js').TheatreStep, string>} */
+const TO_DO = { 'set-up': 'prepare it', 'sign in': 'sign in', 'time out': 'time out', operation: 'record it', 'sign out': 'sign out', adjustment: 'adjust the suture' };
+
 /** @param {{pieces: {plan: import('../../store/envelope.js').LedgerRecord, signature: import('../../store/envelope.js').LedgerRecord}, here: Here}} props */
 export function TheatreWayNav({ pieces, here }) {
   const { write } = useRights();
@@ -26,7 +29,7 @@ export function TheatreWayNav({ pieces, here }) {
   return html`<nav class="theatre-way" aria-label="This operation">
     ${stops.map(
       ({ id, words, state, to, isNext }) => html`<a key=${id} class=${`theatre-way-stop${isNext ? ' theatre-way-next' : ''}`} href=${to} aria-current=${id === here ? 'page' : undefined}>
-        <strong>${words}</strong> <span class="theatre-way-state">${isNext ? `next: ${state}` : state}</span>
+        <strong>${words}</strong> <span class="theatre-way-state">${isNext ? `next: ${TO_DO[/** @type {import('../../planning/theatre-way.js').TheatreStep} */ (next)]}` : state}</span>
       </a>`,
     )}
   </nav>`;
