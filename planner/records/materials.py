@@ -13,7 +13,7 @@ from planner.provenance import Mark, Provenance
 class Needle(StrEnum):
     """The point of a needle."""
 
-    SPATULA = "spatula"
+    SPATULA = "spatulated"
     TAPER = "taper"
     TAPER_CUT = "taper-cut"
     CUTTING = "cutting"
@@ -30,19 +30,19 @@ CUTTING_EDGES = (Needle.CUTTING, Needle.REVERSE_CUTTING)
 
 SCLERA = Provenance(
     mark=Mark.COMMON_PRACTICE,
-    source="a spatula needle parts the layers of sclera; a cutting edge above or below its path cuts through them",
+    source="a spatulated needle parts the layers of sclera; a cutting edge above or below its path cuts through them",
 )
 
 
 class Suture(StrEnum):
     """A suture by its material and what becomes of it."""
 
-    POLYGLACTIN = "polyglactin, absorbed"
-    POLYDIOXANONE = "polydioxanone, absorbed slowly"
-    POLYESTER = "polyester, stays"
-    POLYPROPYLENE = "polypropylene, stays"
-    NYLON = "nylon, stays"
-    SILK = "silk, stays"
+    POLYGLACTIN = "polyglactin, absorbable"
+    POLYDIOXANONE = "polydioxanone, slowly absorbable"
+    POLYESTER = "polyester, non-absorbable"
+    POLYPROPYLENE = "polypropylene, non-absorbable"
+    NYLON = "nylon, non-absorbable"
+    SILK = "silk, non-absorbable"
 
 
 class Gauge(StrEnum):

@@ -87,7 +87,7 @@ def mend_what_the_engine_refuses(page: Page) -> None:
     page.get_by_role("link", name="Record the operation").click()
     record.at(RIGHT)
     record.unfold("Suture and needle")
-    record.choose("Needle", "spatula")
+    record.choose("Needle", "spatulated")
     pages.get_by_role("button", name="Check and save").click()
     differs = page.get_by_text("recession of 3 mm; planned was a recession of 4.5 mm")
     expect(differs.first).to_be_visible(timeout=PATIENCE_MS)

@@ -14,9 +14,9 @@ export function workShort(work) {
 /** @param {readonly string[]} words */
 const choices = (words) => words.map((value) => ({ value, words: value }));
 
-export const SUTURES = ['polyglactin, absorbed', 'polydioxanone, absorbed slowly', 'polyester, stays', 'polypropylene, stays', 'nylon, stays', 'silk, stays'];
+export const SUTURES = ['polyglactin, absorbable', 'polydioxanone, slowly absorbable', 'polyester, non-absorbable', 'polypropylene, non-absorbable', 'nylon, non-absorbable', 'silk, non-absorbable'];
 export const GAUGES = ['4-0', '5-0', '6-0', '7-0', '8-0'];
-export const NEEDLES = ['spatula', 'taper', 'taper-cut', 'cutting', 'reverse cutting'];
+export const NEEDLES = ['spatulated', 'taper', 'taper-cut', 'cutting', 'reverse cutting'];
 export const ANAESTHESIA = ['general', 'general with a local block', 'local block', 'topical'];
 export const COMPLICATIONS = ['scleral perforation', 'lost muscle', 'bleeding', 'reflex bradycardia', 'other'];
 export const STATES_FOUND = ['in place', 'slipped', 'missing'];

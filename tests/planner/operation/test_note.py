@@ -27,9 +27,9 @@ CHANGED = (
         adjustable=True,
         insertion_mm=5.5,
         limbus_mm=11.0,
-        suture="polyglactin, absorbed",
+        suture="polyglactin, absorbable",
         gauge="6-0",
-        needle="spatula",
+        needle="spatulated",
         scarring=2,
     )
     | TIED
@@ -93,7 +93,8 @@ def test_planned_and_done_stand_side_by_side_and_a_difference_has_its_reason():
         *("RIGHT EYE, medial rectus", "LEFT EYE, medial rectus", "recession of 5.5 mm", "recession of 7.5 mm"),
         *("CHANGED Reason: Tight on forced duction.", "STOP Right eye, medial rectus: a recession of 7.5 mm is above"),
         *("COMPLICATION Right eye, medial rectus: scleral perforation. At the second bite.", "dilated pupil: flat."),
-        *("6-0 polyglactin, absorbed, spatula needle, adjustable", "marked scarring", "general with a local block"),
+        *("6-0 polyglactin, absorbable, spatulated needle, adjustable", "marked scarring"),
+        "general with a local block",
         *("Expected by the plan: straight.", "of what was done:", "not before 25 November 2026, 15:30"),
         *("from memory, verify", "common practice", "Calm throughout.", "Wright, after Parks", "does not replace"),
         *(

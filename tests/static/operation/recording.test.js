@@ -50,8 +50,8 @@ test('an added muscle is not in the plan, and can be taken out again', () => {
 
 test('suture and needle are offered as on the muscle before', () => {
   assert.equal(it.usedBefore(begun(), 'left MR'), null);
-  const used = it.tellMuscle(begun(), 'right MR', { suture: 'silk, stays', needle: 'spatula' });
-  assert.deepEqual(it.usedBefore(used, 'left MR'), { suture: 'silk, stays', gauge: null, needle: 'spatula' });
+  const used = it.tellMuscle(begun(), 'right MR', { suture: 'silk, non-absorbable', needle: 'spatulated' });
+  assert.deepEqual(it.usedBefore(used, 'left MR'), { suture: 'silk, non-absorbable', gauge: null, needle: 'spatulated' });
   assert.equal(it.usedBefore(used, 'right MR'), null);
 });
 
