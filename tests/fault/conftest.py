@@ -30,6 +30,12 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     parser.addoption("--runs", type=int, help="of the fault bench: how many runs there are")
 
 
+@pytest.hookimpl(trylast=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """What looks back on all runs comes after them, in whichever order they go."""
+    items.sort(key=lambda item: {"happened", "seeds"} & set(getattr(item, "fixturenames", ())) == {"happened"})
+
+
 @pytest.fixture(scope="session")
 def sites() -> Iterator[list[Site]]:
     with new_sites(SITES) as sites:

@@ -56,10 +56,12 @@ class Hand:
             ("bad_json", self._unwritable),
             ("", lambda: self._pen.patient_again(self._patient(), hospital_number=self._truth.number())),
         ]
+        if self.device.login["role"] == "theatre":
+            poisons = [("role_may_not", self._patient)]
         code, make = self._chance.choice(poisons)
         poison = make()
         self._say(poison, code=code, poison=True)
-        if poison["kind"] == "patient" and code and self.device.login["role"] != "coordinator":
+        if poison["kind"] == "patient" and code and self.device.login["role"] not in ("coordinator", "theatre"):
             self._say(self._pen.examination(poison))
 
     def _patient(self) -> Raw:

@@ -80,6 +80,8 @@ def _prepared(drawn: Drawn, site: Site, make: Maker) -> Run:
     for login in told["people"]:
         for phone in login["devices"]:
             _equip(run, make, login, phone)
+    for way in drawn.events & {Event.SHUFFLED, Event.TWO_TABS}:
+        run.line.note(way)
     return run
 
 
@@ -113,6 +115,7 @@ def _before(run: Run, number: int, backup: Path) -> None:
             _lose_a_phone(run)
     if Event.DISK_FULL in events and number == 1:
         run.site.fill_disk()
+        happened[Event.DISK_FULL] += 1
     if Event.DISK_FULL in events and number == run.drawn.rounds - 1:
         run.site.free_disk()
 
