@@ -37,9 +37,7 @@ def maker(clinic: UUID, pushed: Pushed, *, now: datetime) -> Sender:
         raise Rejected("device_closed", text, field="device")
     membership = Membership.objects.filter(clinic=clinic, user=device.user, user__is_active=True).first()
     if membership is None:
-        text = (
-            "The account that made this record has no part in this clinic now. An administrator can give it one."
-        )
+        text = "The account that made this record has no part in this clinic now. An administrator can give it one."
         raise Rejected("author_unknown", text, field="author", retryable=True)
     return Sender(
         username=author,

@@ -56,7 +56,7 @@ class Disc:
 
 @dataclass(frozen=True, kw_only=True)
 class Label:
-    """A text on one line; ``y`` is the middle of its height. ``clear``: on a ground of its own, over what lies there."""
+    """A text on one line; ``y`` is the middle of its height. ``clear``: on a ground of its own over what lies there."""
 
     x: float
     y: float

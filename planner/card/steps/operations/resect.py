@@ -11,7 +11,9 @@ from planner.values.statement import Statement
 
 def sutures(dose: Dose) -> Iterator[Statement]:  # noqa: ARG001 -- every operation is asked alike
     """What it is sewn with."""
-    yield practice("suture", "Absorbable 6-0 suture, a spatulated needle at each end, locked at both edges of the tendon.")
+    yield practice(
+        "suture", "Absorbable 6-0 suture, spatulated needle at each end, locked at both edges of the tendon."
+    )
 
 
 def steps(dose: Dose) -> Iterator[Statement]:  # noqa: ARG001 -- every operation is asked alike

@@ -11,7 +11,9 @@ from planner.values.statement import Statement
 
 def sutures(dose: Dose) -> Iterator[Statement]:  # noqa: ARG001 -- every operation is asked alike
     """What it is sewn with."""
-    yield practice("suture", "Absorbable 6-0 suture with spatulated needles; a non-absorbable one where the plan says so.")
+    yield practice(
+        "suture", "Absorbable 6-0 suture with spatulated needles; a non-absorbable one where the plan says so."
+    )
 
 
 def steps(dose: Dose) -> Iterator[Statement]:
