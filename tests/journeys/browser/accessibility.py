@@ -41,7 +41,7 @@ def too_wide_px(page: Page) -> int:
 
 
 def low_steps(page: Page, *, least_px: int) -> list[str]:
-    """The steps at the foot that are lower than a thumb needs; a browser's own arithmetic may miss a pixel's thousandth."""
+    """The steps at the foot that are lower than a thumb needs; the browser's arithmetic misses some by 0.0001 px."""
     foot = page.get_by_role("contentinfo")
     steps = [*foot.get_by_role("button").all(), *foot.get_by_role("link").all()]
     boxes = [(step.inner_text(), step.bounding_box()) for step in steps]
