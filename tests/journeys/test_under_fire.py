@@ -1,7 +1,8 @@
-"""The app under fire: a server that dies again and again, and a phone without room."""
+"""The app under fire: a server that dies again and again, a phone without room, and one whose clock is hours off."""
 
 import itertools
 import re
+from datetime import UTC, datetime, timedelta
 
 from playwright.sync_api import expect
 
@@ -14,6 +15,7 @@ from tests.journeys.screens.status import Status
 
 FIRST = Details(full_name="Arvid Lunde", born=("1", "2", "2012"), hospital_number="OI-0503")
 GONE = re.compile("ERR_CONNECTION|ERR_EMPTY_RESPONSE|ERR_FAILED|ERR_SOCKET")
+HOURS_AHEAD = 7
 
 
 def names(server, before):
@@ -80,4 +82,16 @@ def test_a_phone_without_room_says_so_and_calls_nothing_saved(phone, server):
     browser.send("Storage.overrideQuotaForOrigin", {"origin": server.address})
     form.save()
     steps.expect_sent(Case(phone.page))
+    assert names(server, before) == [FIRST.full_name]
+
+
+def test_a_clock_that_is_hours_off_is_told_and_its_records_enter_as_they_came(phone, server):
+    phone.context.clock.set_system_time(datetime.now(UTC) + timedelta(hours=HOURS_AHEAD))
+    steps.settle_in(phone, SURGEON)
+    before = len(server.ledger())
+    steps.expect_sent(steps.enter_patient(phone.page, FIRST))
+    phone.go("/status")
+    Status(phone.page).arrive()
+
+    expect(phone.page.get_by_text(re.compile("clock is .* ahead of the clinic"))).to_be_visible()
     assert names(server, before) == [FIRST.full_name]
