@@ -1,8 +1,9 @@
 """The checks in theatre on the tablet: a whole case with and without a network, and what must stop stops."""
 
 import re
+from typing import Any
 
-from playwright.sync_api import expect
+from playwright.sync_api import Page, expect
 
 from tests.journeys import steps
 from tests.journeys.browser.device import Device
@@ -11,12 +12,19 @@ from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.doors import Unlock
 from tests.journeys.screens.patients import Patients
+from tests.journeys.screens.set_up import SetUp
 from tests.journeys.screens.theatre_check import SECOND, Signed, TheatreCheck
 from tests.journeys.site.post import post_as
+from tests.journeys.site.server import Server
 
 RECORDS = DEMO["records"]
 SIGNED = [Signed.of(record, RECORDS) for record in RECORDS if record["kind"] == "signature"]
 ONE_EYE = [signed for signed in SIGNED if signed.marked != "Both eyes"]
+
+
+def checks_made(server: Server) -> list[dict[str, Any]]:
+    """What was kept of checks since the demo clinic was loaded."""
+    return [received.body for received in server.ledger()[len(RECORDS) :] if received.kind == "theatre_check"]
 
 
 def open_checks(device: Device, signed: Signed) -> TheatreCheck:
@@ -27,7 +35,9 @@ def open_checks(device: Device, signed: Signed) -> TheatreCheck:
     Case(device.page).open_card()
     card = Card(device.page)
     card.arrive()
-    device.page.get_by_role("link", name=re.compile("^Checks")).click()
+    to_checks = device.page.get_by_role("link", name=re.compile("^Checks"))
+    expect(to_checks).to_contain_text("next: sign in")
+    to_checks.click()
     checks = TheatreCheck(device.page)
     checks.arrive()
     return checks
@@ -45,12 +55,25 @@ def test_a_whole_case_is_checked_and_every_phase_is_in_the_ledger(tablet, server
     checks.arrive()
     expect(checks.phases.filter(has_text="Passed")).to_have_count(3)
     steps.expect_sent(checks)
-    made = [received.body for received in server.ledger() if received.kind == "theatre_check"]
+    made = checks_made(server)
     assert [(body["phase"], body["outcome"]) for body in made] == [
         (phase, "passed") for phase in ("sign in", "time out", "sign out")
     ]
     checks.back()
-    expect(tablet.page.get_by_role("link", name=re.compile("^Checks"))).to_contain_text("all passed")
+    go_round_from_the_card(tablet.page)
+
+
+def go_round_from_the_card(page: Page) -> None:
+    """From the card to everything that goes with it, and back to the card."""
+    way = page.get_by_role("navigation", name="This operation")
+    Card(page).arrive()
+    expect(way.get_by_role("link", name=re.compile("^Checks"))).to_contain_text("all passed")
+    way.get_by_role("link", name=re.compile("^Set-up")).click()
+    SetUp(page).arrive()
+    way.get_by_role("link", name=re.compile("^Operation")).click()
+    expect(page.get_by_role("heading", level=1, name="Operation record")).to_be_visible()
+    way.get_by_role("link", name=re.compile("^Card")).click()
+    Card(page).arrive()
 
 
 def test_without_a_network_and_with_a_tablet_that_goes_dark_in_between_nothing_is_lost(tablet, server):
@@ -77,7 +100,7 @@ def test_without_a_network_and_with_a_tablet_that_goes_dark_in_between_nothing_i
     server.start()
     tablet.reconnect()
     steps.expect_sent(checks)
-    made = [received.body for received in server.ledger() if received.kind == "theatre_check"]
+    made = checks_made(server)
     assert [body["outcome"] for body in made] == ["passed"] * 3
     assert all(body["second"]["name"] == SECOND[0] for body in made)
 
@@ -110,7 +133,7 @@ def test_a_wrong_patient_a_wrong_side_and_a_replaced_card_are_stopped_and_kept(t
     expect(checks.foot.get_by_text("Begin the sign in")).to_have_count(0)
 
     steps.expect_sent(checks)
-    made = [received.body for received in server.ledger() if received.kind == "theatre_check"]
+    made = checks_made(server)
     assert [body["stop"]["code"] for body in made] == ["wristband_differs", "consent_differs", "card_replaced"]
 
 
