@@ -34,6 +34,7 @@ HOST = rb"(?i)\b(?:https?|wss?)://([a-z0-9.-]+)"
 NAMED = {
     "www.w3.org": "names of vocabularies, which nothing fetches",
     "github.com": "a remark in a module of a library",
+    "en.wikipedia.org": "a remark in the reader of codes",
 }
 
 
