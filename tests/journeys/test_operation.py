@@ -103,7 +103,7 @@ def read_the_note(page: Page) -> None:
     text = " ".join(" ".join(sheet.extract_text() for sheet in sheets).split())
     for words in (NAME, "LEFT EYE, medial rectus", "recession of 3 mm", "CHANGED Reason: Tight on forced duction."):
         assert words in text, (words, text)
-    for words in ("reflex bradycardia", "rhythm back at once", "Spatula needle, adjustable", "from memory, verify"):
+    for words in ("reflex bradycardia", "rhythm back at once", "Spatulated needle, adjustable", "from memory, verify"):
         assert words in text, (words, text)
 
 
