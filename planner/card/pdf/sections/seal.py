@@ -12,6 +12,8 @@ from planner.card.words import date_words, moment_words
 from planner.values.card import Card
 
 GAP = 12.0
+LEAST_NAME = 10.0
+"""Points, for a signer's name on a crowded page."""
 
 
 def seal(card: Card, scale: Scale) -> Block:
@@ -31,7 +33,7 @@ def seal(card: Card, scale: Scale) -> Block:
     signed = stack(
         (
             line("Signed by", Face.REGULAR, 7.5, right),
-            paragraph(card.signer_name, Face.BOLD, 13, right, half),
+            paragraph(card.signer_name, Face.BOLD, max(LEAST_NAME, 13 * scale.lead), right, half),
             line(moment_words(card.signed_at), Face.REGULAR, 9.5, right),
             line(f"Examined {date_words(card.examined_on)}", Face.REGULAR, 9.5, right),
         )
