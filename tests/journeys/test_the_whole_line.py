@@ -80,7 +80,7 @@ def test_a_surgeon_measures_weighs_signs_and_hands_over_a_card(phone, server):
 
 
 def expect_the_card_to_say_it_all(card: Card) -> None:
-    right_line, left_line = card.face.get_by_role("listitem").all()
+    right_line, left_line = card.lines.all()
     for line, eye, figures in ((right_line, "RIGHT EYE", (6.5, 12.0)), (left_line, "LEFT EYE", (5.5, 11.0))):
         expect(line).to_contain_text(eye)
         expect(line).to_contain_text("medial rectus")

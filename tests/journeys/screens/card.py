@@ -16,6 +16,11 @@ class Card(Frame):
         return self.page.get_by_role("article", name="Card", exact=True)
 
     @property
+    def lines(self) -> Locator:
+        """What is done, a muscle each."""
+        return self.face.locator(".card-line")
+
+    @property
     def check_word(self) -> str:
         words = self.page.get_by_text(re.compile(r"^Check word [A-Z]{4} [A-Z]{4}$")).first.inner_text()
         return words.removeprefix("Check word").strip()
