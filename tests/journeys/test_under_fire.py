@@ -1,4 +1,4 @@
-"""The app under fire: a server that dies again and again, a phone without room, and one whose clock is hours off."""
+"""The app under fire: server and app die, a phone has no room, and another's clock is hours off."""
 
 import itertools
 import re
@@ -9,13 +9,23 @@ from playwright.sync_api import expect
 from tests.journeys import steps
 from tests.journeys.people import SURGEON
 from tests.journeys.screens.case import Case
+from tests.journeys.screens.doors import SignIn, Unlock
 from tests.journeys.screens.patient_form import Details, PatientForm
 from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.status import Status
 
 FIRST = Details(full_name="Arvid Lunde", born=("1", "2", "2012"), hospital_number="OI-0503")
+SECOND = Details(full_name="Berit Lunde", born=("3", "4", "2014"), hospital_number="OI-0504")
 GONE = re.compile("ERR_CONNECTION|ERR_EMPTY_RESPONSE|ERR_FAILED|ERR_SOCKET")
 HOURS_AHEAD = 7
+NO_ROOM = """() => {
+    const refuse = () => { throw new DOMException('no room', 'QuotaExceededError'); };
+    const { put, add } = IDBObjectStore.prototype;
+    window.roomAgain = () => Object.assign(IDBObjectStore.prototype, { put, add });
+    Object.assign(IDBObjectStore.prototype, { put: refuse, add: refuse });
+}"""
+"""As a browser refuses whose quota is used up."""
+ROOM_AGAIN = "() => window.roomAgain()"
 
 
 def names(server, before):
@@ -71,15 +81,14 @@ def test_a_phone_without_room_says_so_and_calls_nothing_saved(phone, server):
     Patients(phone.page).new()
     form = PatientForm(phone.page)
     form.fill(FIRST)
-    browser = phone.context.new_cdp_session(phone.page)
-    browser.send("Storage.overrideQuotaForOrigin", {"origin": server.address, "quotaSize": 1})
+    phone.page.evaluate(NO_ROOM)
     form.save()
     expect(phone.page.get_by_text("storage is full").first).to_be_visible()
     expect(form.storage_line).not_to_contain_text("Saved on this phone: 1")
     form.arrive()
     assert names(server, before) == []
 
-    browser.send("Storage.overrideQuotaForOrigin", {"origin": server.address})
+    phone.page.evaluate(ROOM_AGAIN)
     form.save()
     steps.expect_sent(Case(phone.page))
     assert names(server, before) == [FIRST.full_name]
@@ -95,3 +104,34 @@ def test_a_clock_that_is_hours_off_is_told_and_its_records_enter_as_they_came(ph
 
     expect(phone.page.get_by_text(re.compile("clock is .* ahead of the clinic"))).to_be_visible()
     assert names(server, before) == [FIRST.full_name]
+
+
+def test_an_app_that_is_killed_as_it_saves_has_all_that_it_called_saved_and_sends_it_once(lasting_phone, server):
+    phone = lasting_phone
+    steps.settle_in(phone, SURGEON)
+    steps.ready_for_a_day_without_network(phone)
+    before = len(server.ledger())
+    server.kill()
+    phone.watch.expect(GONE)
+
+    steps.expect_waiting(steps.enter_patient(phone.page, FIRST), 1)
+    phone.go("/patients")
+    Patients(phone.page).new()
+    form = PatientForm(phone.page)
+    form.fill(SECOND)
+    form.save()
+    phone.die()
+
+    server.start()
+    phone.switch_on()
+    phone.context.clear_cookies()  # a browser that dies may or may not have kept its login
+    page = phone.go()
+    Unlock(page).enter()
+    patients = Patients(page)
+    patients.arrive()
+    phone.go("/sign-in")
+    SignIn(page).enter(SURGEON)
+    patients.arrive()
+    steps.expect_sent(patients)
+    expect(patients.entry(FIRST.full_name)).to_be_visible()
+    assert names(server, before) in ([FIRST.full_name], [FIRST.full_name, SECOND.full_name])
