@@ -45,7 +45,7 @@ class PastCase:
 
 @dataclass(frozen=True, kw_only=True)
 class Window:
-    """The follow-up that counts, in days after the operation."""
+    """The follow-up that counts, in days after the operation; the defaults are a house rule."""
 
     first_days: Annotated[int, Within(1, 3650, "days")] = 28
     last_days: Annotated[int, Within(1, 3650, "days")] = 120

@@ -26,7 +26,10 @@ class Grouping(StrEnum):
 
 @dataclass(frozen=True, kw_only=True)
 class Reporting:
-    """Which results, by what, with which visits; and what the watch expects of failures, as shares."""
+    """Which results, by what, with which visits; and what the watch expects of failures, as shares.
+
+    The defaults are house rules, not published figures: whoever asks sets what holds for the clinic.
+    """
 
     results: Annotated[tuple[Result, ...], Length(0, 20000), Unique(("id",))]
     by: Grouping = Grouping.ALL
