@@ -90,7 +90,9 @@ def test_a_phone_without_room_says_so_and_calls_nothing_saved(phone, server):
 
     phone.page.evaluate(ROOM_AGAIN)
     form.save()
-    steps.expect_sent(Case(phone.page))
+    case = Case(phone.page)
+    case.arrive()
+    steps.expect_sent(case)
     assert names(server, before) == [FIRST.full_name]
 
 

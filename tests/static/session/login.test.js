@@ -9,6 +9,7 @@ import { openLedger } from '../../../static/app/store/ledger.js';
 import { noteStorage, storageState } from '../../../static/app/store/protection.js';
 import { observable } from '../../../static/app/observable.js';
 import { PATIENT, SECRET } from '../support/phone.mjs';
+import { within } from '../support/within.mjs';
 
 const HARBOUR = { id: 'c1', name: 'Harbour Clinic', role: 'surgeon' };
 const HILL = { id: 'c2', name: 'Hill Outreach', role: 'clinic' };
@@ -89,7 +90,6 @@ async function working(server) {
 }
 
 const save = phone => phone.ledger.get().save('patient', { body: PATIENT });
-const soon = () => new Promise(resolve => setTimeout(resolve, 20));
 const databases = async () => (await indexedDB.databases()).map(({ name }) => name);
 
 test('a person signs in online, sets a secret, and works', async () => {
@@ -331,9 +331,7 @@ test('locking or signing out in one tab does so in the others', async () => {
   await there.open();
   await there.unlock(SECRET);
   await here.lock();
-  await soon();
-  assert.deepEqual([there.phase(), there.ledger.get().records.get()], ['locked', []]);
+  await within(() => assert.deepEqual([there.phase(), there.ledger.get()?.records.get()], ['locked', []]));
   await here.signOut();
-  await soon();
-  assert.deepEqual([there.phase(), there.ledger.get()], ['signed-out', null]);
+  await within(() => assert.deepEqual([there.phase(), there.ledger.get()], ['signed-out', null]));
 });

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { stash } from '../../../static/app/store/stash.js';
 import { openPhone, phone, rawText, SECRET } from '../support/phone.mjs';
+import { within } from '../support/within.mjs';
 
 const wait = ms => new Promise(resolve => setTimeout(resolve, ms));
 
@@ -14,12 +15,16 @@ function tabStorage() {
 test('what was typed comes back after the app was killed a moment later', async () => {
   const first = await openPhone();
   first.drafts.keep('examination/p', { readings: [{ gaze: 'primary', horizontal_pd: 40 }] });
-  await wait(400);
+  await within(async () => {
+    const second = await openPhone({ place: first.place_ });
+    try {
+      assert.deepEqual(second.drafts.get('examination/p'), { readings: [{ gaze: 'primary', horizontal_pd: 40 }] });
+      assert.deepEqual(second.drafts.names(), ['examination/p']);
+    } finally {
+      second.close();
+    }
+  });
   first.close();
-
-  const second = await openPhone({ place: first.place_ });
-  assert.deepEqual(second.drafts.get('examination/p'), { readings: [{ gaze: 'primary', horizontal_pd: 40 }] });
-  assert.deepEqual(second.drafts.names(), ['examination/p']);
 });
 
 test('a stream of changes is written at least every 300 ms, not only after it ends', async () => {
@@ -29,9 +34,11 @@ test('a stream of changes is written at least every 300 ms, not only after it en
     ledger.drafts.keep('examination/p', { count });
     await wait(50);
   }
-  await other.lock();
-  await other.unlock(SECRET);
-  assert.ok(other.drafts.get('examination/p').count >= 5);
+  await within(async () => {
+    await other.lock();
+    await other.unlock(SECRET);
+    assert.ok(other.drafts.get('examination/p').count >= 5);
+  });
 });
 
 test('hiding the page writes at once, and the last value wins', async () => {

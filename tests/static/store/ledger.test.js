@@ -1,8 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openPhone, PATIENT, phone, rawText, savePatient, SECRET } from '../support/phone.mjs';
-
-const soon = () => new Promise(resolve => setTimeout(resolve, 20));
+import { within } from '../support/within.mjs';
 
 test('a saved record is there after a restart, with its entry in the outbox', async () => {
   const first = await openPhone();
@@ -141,17 +140,19 @@ test('another tab sees what this one saves, sends and leaves for attention', asy
   const here = await openPhone();
   const there = await openPhone({ place: here.place_, device: here.device });
   const { patient, examination } = await savePatient(here);
-  await soon();
-  assert.deepEqual(there.find(patient.id).body, PATIENT);
-  assert.equal(there.outbox.get().length, 2);
+  await within(() => {
+    assert.deepEqual(there.find(patient.id)?.body, PATIENT);
+    assert.equal(there.outbox.get().length, 2);
+  });
 
   await here.settle([
     { id: patient.id, to: 'sent', answer: { id: patient.id, status: 'accepted', position: 7, received_at: 'now' } },
     { id: examination.id, to: 'attention', answer: { id: examination.id, status: 'rejected', code: 'odd', text: 'Odd.', field: 'body' } },
   ]);
-  await soon();
-  assert.equal(there.find(patient.id).position, 7);
-  assert.deepEqual(there.outbox.get().map(({ state, code, text }) => [state, code, text]), [['attention', 'odd', 'Odd.']]);
+  await within(() => {
+    assert.equal(there.find(patient.id).position, 7);
+    assert.deepEqual(there.outbox.get().map(({ state, code, text }) => [state, code, text]), [['attention', 'odd', 'Odd.']]);
+  });
   here.close();
   there.close();
 });

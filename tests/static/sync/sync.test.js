@@ -12,7 +12,7 @@ import { startSync, syncNow, syncState } from '../../../static/app/sync/sync.js'
 const person = { username: 'noor', password: 'a good password' };
 const save = name => saveRecord('patient', { body: { ...PATIENT, full_name: name } });
 
-async function until(fits, limit_ms = 3000) {
+async function until(fits, limit_ms = 20_000) {
   const end = Date.now() + limit_ms;
   while (!fits(syncState.get())) {
     assert.ok(Date.now() < end, `still ${JSON.stringify(syncState.get())}`);
