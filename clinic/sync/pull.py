@@ -76,6 +76,8 @@ def _of_theatre(clinic: UUID, cursor: Cursor, up_to: int, limit: int, now: datet
         cursor = replace(cursor, moment=int(now.timestamp()))
     if cursor.position == up_to:
         return Page(records=(), cursor=str(cursor), more=False, removed=tuple(sorted(removed)))
+    if cursor.position:
+        removed |= scope.parted(clinic, beyond=cursor.position, up_to=up_to, now=now)
     places = scope.places(clinic, up_to=up_to, now=now, beyond=cursor.position)
     ahead = sorted((place, record) for record, place in places.items() if place > cursor.position)
     wanted = ahead[:limit]

@@ -8,7 +8,7 @@ from __future__ import annotations
 from uuid import UUID
 
 from clinic.people.role import Role
-from clinic.sync.kinds.kind import Incoming, Kind
+from clinic.sync.kinds.kind import Incoming, Kind, Theatre
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
 from planner.records.join import Join
@@ -39,6 +39,7 @@ KIND = Kind(
     name="join",
     body=Join,
     writers=frozenset({Role.SURGEON, Role.CLINIC, Role.COORDINATOR}),
+    theatre=Theatre.OF_CARDS,
     about=about,
     references=lambda body: (about(body),),
     check=check,

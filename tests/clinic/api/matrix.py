@@ -47,7 +47,7 @@ plan           yes      yes         yes            yes
 signature      yes      yes         yes            yes
 retraction     yes      yes         yes            yes
 dose_table     yes      yes         no             yes
-join           yes      yes         no             yes
+join           yes      yes         yes            yes
 theatre_check  yes      yes         yes            yes
 check_item     yes      yes         yes            yes
 operation      yes      yes         yes            yes

@@ -110,8 +110,7 @@ def test_the_matrix_names_every_address_and_method_of_the_site_and_no_other():
 def test_a_pull_hands_out_the_kinds_that_the_role_may_have(cast, role):
     line = cast.surgeon.pen.line()
     pen, twin = cast.surgeon.pen, cast.surgeon.pen.patient()
-    joined = {"schema": 1, "patient_a": line[0]["id"], "patient_b": twin["id"], "reason": "Entered twice."}
-    join = pen.record("join", line[0]["id"], joined)
+    join = pen.join(line[0], twin)
     done = pen.operation(line)
     of_theatre = (pen.stopped_check(line), pen.check_item(), done, pen.adjustment(done))
     prepared = (pen.practice(), pen.set_up(line[2]), pen.operating_list(line[2]))

@@ -57,6 +57,35 @@ def test_a_plan_that_replaces_a_signed_one_reaches_theatre_before_it_is_signed(c
     assert ids(cast.theatre_nurse.everything(cursor)[0]) == ids([replaced, taken_back])
 
 
+def test_theatre_gets_the_patient_records_of_a_joined_entry_and_nothing_else_of_it(cast):
+    """An allergy that was written on the other entry is in theatre before the next operation, not after it."""
+    pen = cast.surgeon.pen
+    line, other = pen.line(), pen.line(hospital_number="H-2", allergies="Penicillin.")[:3]
+    cast.surgeon.accepted(*line, *other)
+    _, cursor = cast.theatre_nurse.everything()
+    join = pen.join(line[0], other[0])
+    cast.surgeon.accepted(join)
+    with_the_join, cursor = cast.theatre_nurse.everything(cursor)
+    corrected = pen.patient_again(other[0], allergies="Penicillin and latex.")
+    cast.surgeon.accepted(corrected)
+
+    assert ids(with_the_join) == ids([other[0], join])
+    assert ids(cast.theatre_nurse.everything(cursor)[0]) == ids([corrected])
+
+
+def test_a_join_that_is_taken_back_takes_the_other_entry_from_theatre(cast):
+    pen = cast.surgeon.pen
+    line, other = pen.line(), pen.patient(hospital_number="H-2")
+    join = pen.join(line[0], other)
+    cast.surgeon.accepted(*line, other, join)
+    _, cursor = cast.theatre_nurse.everything()
+    cast.surgeon.accepted(pen.retraction(join))
+    page = cast.theatre_nurse.page(cursor)
+
+    assert (page["records"], sorted(page["removed"])) == ([], sorted(ids([other, join])))
+    assert ids(cast.theatre_nurse.everything()[0]) == ids([line[0], *line[2:]])
+
+
 def test_the_retraction_of_an_examination_is_not_theatres(cast):
     patient, examination, plan, signature = cast.surgeon.pen.line()
     cast.surgeon.accepted(patient, examination, plan, signature)

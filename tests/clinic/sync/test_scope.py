@@ -10,9 +10,11 @@ from clinic.sync.scope import READ_EVERYTHING, Row, card_records, opened
 
 PATIENT, PLAN, SIGNATURE, LATER_PLAN, UNSIGNED, RETRACTION = (UUID(int=number) for number in range(1, 7))
 
+SOMEBODY, TWIN, THIRD = (UUID(int=number) for number in range(21, 24))
+
 
 def row(record_id, kind, position, **facts):
-    facts = {"supersedes": (), "about_id": None, "in_window": True} | facts
+    facts = {"patient": SOMEBODY, "supersedes": (), "about_id": None, "in_window": True} | facts
     return Row(id=record_id, kind=kind, position=position, **facts)
 
 
@@ -89,6 +91,39 @@ def test_what_speaks_of_a_card_leaves_with_it():
     assert card_records([*rows, row(CHECKED, "theatre_check", 9, about_id=SIGNATURE)]) == set()
 
 
+TWINS_OWN, TWINS_PLAN, JOIN, PARTED = (UUID(int=number) for number in range(31, 35))
+TWINS = [row(TWINS_OWN, "patient", 2, patient=TWIN), row(TWINS_PLAN, "plan", 4, patient=TWIN)]
+JOINED = row(JOIN, "join", 8, about_id=TWIN)
+APART = row(PARTED, "retraction", 9, about_id=JOIN)
+
+
+def test_the_other_entry_of_a_joined_person_is_open_with_its_patient_records_alone():
+    assert card_records([*SIGNED, *TWINS, JOINED]) - card_records(SIGNED) == {TWINS_OWN, JOIN}
+
+
+def test_another_patient_is_closed_without_a_join_and_with_one_that_was_taken_back():
+    assert card_records([*SIGNED, *TWINS]) == card_records([*SIGNED, *TWINS, JOINED, APART]) == card_records(SIGNED)
+
+
+def test_a_join_opens_both_ways_and_through_a_third_entry():
+    third = row(UUID(int=41), "patient", 5, patient=THIRD)
+    between = row(UUID(int=42), "join", 10, patient=THIRD, about_id=TWIN)
+
+    assert {TWINS_OWN, third.id, between.id} <= card_records([*SIGNED, *TWINS, third, JOINED, between])
+    assert {TWINS_OWN, third.id}.isdisjoint(card_records([*SIGNED, *TWINS, third, between]))
+
+
+def test_a_join_of_two_whose_cards_left_the_window_opens_nothing():
+    assert card_records([*SIGNED[:2], row(SIGNATURE, "signature", 7, about_id=PLAN, in_window=False), JOINED]) == set()
+
+
+def test_the_other_entry_takes_the_place_of_the_join_and_of_a_later_join_once_it_was_parted():
+    again = row(UUID(int=43), "join", 12, about_id=TWIN)
+
+    assert opened([*SIGNED, *TWINS, JOINED])[TWINS_OWN] == 8
+    assert opened([*SIGNED, *TWINS, JOINED, APART, again])[TWINS_OWN] == 12
+
+
 def test_older_records_take_the_place_of_the_signature_that_opened_them():
     assert opened(SIGNED) == {PATIENT: 7, PLAN: 7, SIGNATURE: 7}
 
@@ -99,30 +134,37 @@ def test_later_records_keep_their_own_place():
 
 @given(st.data())
 def test_a_device_that_follows_the_feed_step_by_step_misses_nothing(data):
-    """At every moment, what lies behind the cursor has been handed out, whatever the order of events was."""
+    """At every moment, what lies behind the cursor has been handed out, whatever the order of events was.
+
+    What a join had opened and its retraction closed again was named for removal.
+    """
     kinds = data.draw(
-        st.lists(st.sampled_from(["patient", "plan", "signature", "retraction", "theatre_check"]), max_size=12)
+        st.lists(st.sampled_from(["patient", "plan", "signature", "retraction", "theatre_check", "join"]), max_size=12)
     )
     rows = []
     for position, kind in enumerate(kinds, start=1):
+        who = data.draw(st.sampled_from([SOMEBODY, TWIN])) if kind in {"patient", "plan"} else SOMEBODY
         earlier = [each.id for each in rows]
-        plans = [each.id for each in rows if each.kind == "plan"]
-        targets = {"signature": plans, "retraction": earlier, "theatre_check": earlier}
+        plans = [each for each in rows if each.kind == "plan"]
+        targets = {"signature": [each.id for each in plans], "retraction": earlier, "theatre_check": earlier}
         if targets.get(kind) == []:
             continue
-        about = data.draw(st.sampled_from(targets[kind])) if kind in targets else None
+        about = data.draw(st.sampled_from(targets[kind])) if kind in targets else TWIN if kind == "join" else None
+        spoken_of = next((each for each in rows if each.id == about), None)
+        older = [each.id for each in plans if each.patient == who]
         replaces = (
-            st.lists(st.sampled_from(plans), unique=True, max_size=2) if kind == "plan" and plans else st.just([])
+            st.lists(st.sampled_from(older), unique=True, max_size=2) if kind == "plan" and older else st.just([])
         )
-        supersedes = tuple(data.draw(replaces))
-        rows.append(row(UUID(int=position), kind, position, supersedes=supersedes, about_id=about))
+        facts = {"patient": spoken_of.patient if spoken_of else who, "supersedes": tuple(data.draw(replaces))}
+        rows.append(row(UUID(int=position), kind, position, about_id=about, **facts))
 
-    received, cursor = set(), 0
+    received, behind = set(), 0
     for count in range(1, len(rows) + 1):
         if data.draw(st.booleans()) or count == len(rows):
-            places = opened(rows[:count])
-            received |= {record for record, place in places.items() if place > cursor}
-            cursor = rows[count - 1].position
+            cursor = rows[behind - 1].position if behind else 0
+            received -= card_records(rows[:behind]) - card_records(rows[:count])
+            received |= {record for record, place in opened(rows[:count]).items() if place > cursor}
+            behind = count
 
     assert received == card_records(rows)
 
