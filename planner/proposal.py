@@ -26,21 +26,16 @@ def propose(case: Case) -> Proposal:
     ``examined_before_birth``, ``unknown_option``, ``option_without_doses``, ``unknown_muscle``,
     ``dose_without_figure`` or what :func:`planner.combined.combine` refuses.
     """
-    _check_dates(case)
-    table = tables.chosen(case.table, case.clinic_table)
-    measurements = measure(case.examination)
-    answered = target(measurements, case.aim)
-    findings = find(measurements, answered)
-    situation = Situation(case=case, table=table, measurements=measurements, target=answered, findings=findings)
+    situation = situate(case)
     options, beside = offer(situation), additions.offer(situation)
     changes.check(case.changes, (*options, *beside))
     return Proposal(
         schema=SCHEMA,
         engine_version=ENGINE_VERSION,
-        table=table.stamp,
-        target=answered,
-        measured=measurements.measured,
-        findings=findings.statements,
+        table=situation.table.stamp,
+        target=situation.target,
+        measured=situation.measurements.measured,
+        findings=situation.findings.statements,
         options=options,
         notices=(EXPLANATION,),
         disclaimer=DISCLAIMER,
@@ -48,6 +43,16 @@ def propose(case: Case) -> Proposal:
         combined=combine(situation, (*options, *beside)),
         principles=principles(case.examination),
     )
+
+
+def situate(case: Case) -> Situation:
+    """What is known of ``case`` before anything is offered; :class:`Refused` where its readings cannot be read."""
+    _check_dates(case)
+    table = tables.chosen(case.table, case.clinic_table)
+    measurements = measure(case.examination)
+    answered = target(measurements, case.aim)
+    findings = find(measurements, answered)
+    return Situation(case=case, table=table, measurements=measurements, target=answered, findings=findings)
 
 
 def _check_dates(case: Case) -> None:

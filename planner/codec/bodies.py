@@ -14,6 +14,7 @@ from planner.records.follow_up import FollowUp
 from planner.records.join import Join
 from planner.records.operating_list import OperatingList
 from planner.records.operation import Adjustment, OperationRecord
+from planner.records.own_results import OwnResults
 from planner.records.patient import Patient
 from planner.records.plan import Plan, Signature
 from planner.records.practice import Practice
@@ -37,6 +38,7 @@ Body = (
     | OperationRecord
     | Adjustment
     | FollowUp
+    | OwnResults
 )
 
 KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
@@ -56,6 +58,7 @@ KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
         "operation": OperationRecord,
         "adjustment": Adjustment,
         "follow_up": FollowUp,
+        "own_results": OwnResults,
     }
 )
 

@@ -37,6 +37,7 @@ set_up_pdf, ...    the same, also ``day_list_pdf`` and ``packing_pdf``     ``{pd
 outcomes           ``operations: [{id, care}]``, ``window``                ``[Outcome]``
 results            ``results``, ``by``, visits, what is expected           ``[GroupReport]``
 calibrate          ``family``, ``cases``, ``window``                      ``Calibration``
+suggest            ``case``, ``families: [{family, cases}]``, ``window``     ``OwnColumn``
 course             ``plan``, ``operation``, ``adjustment``,             ``Course``
                    ``attended``: follow-ups with examinations, ``today``
 visits_due         ``today``, ``operations`` each with ``follow_ups``,     ``Attendance``

@@ -211,6 +211,12 @@ class Pen:
         """A clinic's own practice: a tablet shows the plan, and a block is waited for longer."""
         return self.record("practice", None, PRACTICE | body)
 
+    def own_results(self, **body: Any) -> Raw:
+        """What this person wants to see the own results of."""
+        switched_on = [{"family": "recess-both-mr", "table": "wright-after-parks"}]
+        said = {"schema": 1, "surgeon_name": self.full_name, "switched_on": switched_on}
+        return self.record("own_results", None, said | body)
+
     def set_up(self, plan: Raw, **body: Any) -> Raw:
         """How the operation of a plan is set up, by the rules alone."""
         said = {"schema": 1, "plan_id": plan["id"], "plan_digest": plan["digest"], "on": "2026-12-01"} | body

@@ -27,6 +27,7 @@ from clinic.sync.kinds import (
     join,
     operating_list,
     operation,
+    own_results,
     patient,
     plan,
     practice,
@@ -56,6 +57,7 @@ KINDS: Mapping[str, Kind[Any]] = MappingProxyType(
             operation,
             adjustment,
             follow_up,
+            own_results,
         )
     }
 )

@@ -41,6 +41,7 @@ from planner.desk.asks import (
     set_up,
     set_up_pdf,
     sign,
+    suggest,
     visits_due,
 )
 from planner.desk.fields import Fields
@@ -78,5 +79,6 @@ ASKS: dict[str, Callable[[Fields], object]] = {
     "entered_twice": entered_twice.ask,
     "course": course.ask,
     "visits_due": visits_due.ask,
+    "suggest": suggest.ask,
     "self_test": self_test.ask,
 }

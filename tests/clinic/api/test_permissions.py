@@ -114,8 +114,8 @@ def test_a_pull_hands_out_the_kinds_that_the_role_may_have(cast, role):
     done = pen.operation(line)
     of_theatre = (pen.stopped_check(line), pen.check_item(), done, pen.adjustment(done))
     prepared = (pen.practice(), pen.set_up(line[2]), pen.operating_list(line[2]))
-    after = pen.follow_up(done)
-    cast.surgeon.accepted(*line, pen.retraction(line[-1]), pen.dose_table(), twin, join, *prepared, *of_theatre, after)
+    after = (pen.follow_up(done), pen.own_results())
+    cast.surgeon.accepted(*line, pen.retraction(line[-1]), pen.dose_table(), twin, join, *prepared, *of_theatre, *after)
     records, _ = getattr(cast, role).everything()
 
     assert {record["kind"] for record in records} == {kind for kind, roles in pulled().items() if roles[role]}

@@ -7,6 +7,7 @@ const record = (id, kind, body = {}, patient = 'P') => ({ id, kind, patient, sup
 const ANA = record('P', 'patient', { full_name: 'Ana Vrell', hospital_number: 'HR-1' });
 const DAY = record('D2', 'operating_list', { on: '2026-12-01', team: 'Blue team' }, 'D');
 const PRACTICE = record('R', 'practice', { decided_by: 'Dr Orsolya Brandt' }, 'R');
+const OWN = record('W', 'own_results', { surgeon_name: 'Dr Orsolya Brandt' }, 'W');
 const TABLE = record('T', 'dose_table', { name: 'Our own table' }, 'T');
 const takenBack = (id, patient) => record('X', 'retraction', { record_id: id, reason: 'A slip.' }, patient);
 
@@ -23,6 +24,7 @@ test('a record leads to where it can be corrected', () => {
   assert.equal(place(record('A', 'adjustment', { operation_id: 'O' })), '/patients/P/adjust/O');
   assert.equal(place(record('I', 'check_item')), '/settings');
   assert.equal(place(PRACTICE), '/practice');
+  assert.equal(place(OWN), '/own-results');
   assert.equal(place(DAY), '/lists/D');
   assert.equal(place(takenBack('P', 'P')), '/patients/P');
   assert.equal(place(takenBack('R', 'R')), '/practice');

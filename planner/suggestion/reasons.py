@@ -1,0 +1,29 @@
+"""Why nothing is suggested for a patient: the own results were learned from others than this one."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.dosing.recipe import Recipe
+from planner.followup.confounders import PALSY_OR_RESTRICTION
+from planner.provenance import Mark, Provenance
+from planner.records.motility import Pull
+from planner.situation import Situation
+from planner.values.statement import Statement
+
+ALIKE = Provenance(mark=Mark.HOUSE_RULE, source="own results are used only for patients such as they were learned from")
+
+
+def reasons(situation: Situation, recipe: Recipe) -> Iterator[Statement]:
+    """The same that keeps a past case from teaching; nothing where the patient is like those who taught."""
+    examination = situation.examination
+    if any(each.diagnosis in PALSY_OR_RESTRICTION for each in examination.diagnoses) or any(
+        each.result is Pull.RESTRICTED for each in examination.forced_ductions
+    ):
+        yield _reason("not_with_a_palsy", "your own cases are without palsy or restriction")
+    if any(situation.earlier(move.eye, move.muscle) for move in recipe.moves):
+        yield _reason("not_on_operated_muscles", "your own cases are of muscles that were not operated before")
+
+
+def _reason(code: str, why: str) -> Statement:
+    return Statement(code=code, text=f"Nothing is suggested here: {why}.", provenance=ALIKE, facts={})
