@@ -7,11 +7,12 @@ from enum import StrEnum
 
 
 class View(StrEnum):
-    """How a picture is looked at; its words stand on it."""
+    """How a picture is looked at; its words stand on it. A chart shows figures and no patient."""
 
     FACING = "facing the patient"
     FROM_THE_HEAD = "from the head of the table, as the surgeon sits"
     ALONG_THE_EYE = "along the eye"
+    CHART = "a chart"
 
 
 class Fill(StrEnum):

@@ -28,7 +28,14 @@ def _marks(mark: Stroke | Disc | Label, x: float, scale: float) -> Iterator[Mark
         case Stroke():
             points = tuple((x + across * scale, down * scale) for across, down in mark.points)
             line = mark.weight_mm * scale
-            yield Path(points=points, line=line, closed=mark.closed, dashed=mark.dashed, fill=GREYS[mark.fill])
+            yield Path(
+                points=points,
+                line=line,
+                closed=mark.closed,
+                dashed=mark.dashed,
+                fill=GREYS[mark.fill],
+                outlined=mark.weight_mm > 0,
+            )
         case Disc():
             yield Circle(
                 x=x + mark.x * scale,
