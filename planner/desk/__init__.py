@@ -38,6 +38,7 @@ outcomes           ``operations: [{id, care}]``, ``window``                ``[Ou
 results            ``results``, ``by``, visits, what is expected           ``[GroupReport]``
 calibrate          ``family``, ``cases``, ``window``                      ``Calibration``
 suggest            ``case``, ``families: [{family, cases}]``, ``window``     ``OwnColumn``
+counselling        ``plan``                                                ``CounsellingPage``
 course             ``plan``, ``operation``, ``adjustment``,             ``Course``
                    ``attended``: follow-ups with examinations, ``today``
 visits_due         ``today``, ``operations`` each with ``follow_ups``,     ``Attendance``

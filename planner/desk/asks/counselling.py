@@ -1,0 +1,22 @@
+"""A plan in plain words for the patient or parent."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from planner import counselling
+from planner.codec import read, write
+from planner.desk.fields import Fields
+from planner.records.plan import Plan
+
+
+@dataclass(frozen=True, kw_only=True)
+class Counselled:
+    """The body of a plan, signed or not."""
+
+    plan: Plan
+
+
+def ask(fields: Fields) -> object:
+    """A ``CounsellingPage``; refused where this engine would not make the same plan."""
+    return write(counselling.counselling(read(Counselled, fields).plan))
