@@ -50,6 +50,6 @@ def card(pieces: Pieces) -> Card:
         signed_at=signature.signed_at,
         check_word=signature.check_word,
         disclaimer=DISCLAIMER,
-        alerts=alerts(patient, plan, pieces.patient_now),
+        alerts=alerts(patient, plan, pieces.patient_now, pieces.other_entries),
         pictures=pictures(in_operating_order(option.doses)),
     )

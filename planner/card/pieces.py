@@ -15,6 +15,7 @@ class Pieces:
     The digests are those of the bodies of the patient and plan records as they were stored: a body may leave out
     fields that have a default, so they cannot be made again from the values. ``patient_now`` is the present version of
     the patient's record, where it is known: what it says beyond the signed one is newer than the signature.
+    ``other_entries`` are the present records of the same person under other entries, where they were entered twice.
     """
 
     patient: Patient
@@ -23,3 +24,4 @@ class Pieces:
     patient_digest: str
     plan_digest: str
     patient_now: Patient | None = None
+    other_entries: tuple[Patient, ...] = ()

@@ -18,7 +18,10 @@ class AlertKind(StrEnum):
 
 @dataclass(frozen=True, kw_only=True)
 class Alert:
-    """``topic`` is a word or two, ``text`` a sentence. ``newer``: it became known after the plan was signed."""
+    """``topic`` is a word or two, ``text`` a sentence. ``newer``: it became known after the plan was signed.
+
+    ``entry`` names the other entry of this person that says it, where they were entered twice; else it is empty.
+    """
 
     code: str
     kind: AlertKind
@@ -26,3 +29,4 @@ class Alert:
     text: str
     provenance: Provenance
     newer: bool = False
+    entry: str = ""

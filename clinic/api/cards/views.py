@@ -24,6 +24,7 @@ from clinic.ledger.models import Record
 from clinic.people.card_keys import card_keys
 from clinic.people.role import Role
 from clinic.sync import scope
+from clinic.sync.joined import other_entries
 from planner.card import Pieces, card
 from planner.card.code import coded
 from planner.card.pdf import pdf
@@ -87,6 +88,7 @@ def _drawn(signed: Record, planned: Record) -> bytes:
         patient_digest=patient.digest,
         plan_digest=planned.digest,
         patient_now=_present(patient),
+        other_entries=_other_entries(patient),
     )
     try:
         return pdf(coded(card(pieces), pieces, card_keys(planned.clinic_id)[0]))
@@ -95,10 +97,17 @@ def _drawn(signed: Record, planned: Record) -> bytes:
 
 
 def _present(patient: Record) -> Patient | None:
-    """The newest version of the patient's record; None while the one that was signed is it."""
+    """The newest present version of the patient's record beside the one that was signed; None where there is none."""
     versions = Record.objects.filter(clinic=patient.clinic_id, kind="patient", patient=patient.patient)
-    newest = only_heads(versions).order_by("-position").first()
-    return None if newest is None or newest.pk == patient.pk else _read(Patient, newest)
+    newest = only_heads(versions).exclude(pk=patient.pk).order_by("-pk").first()
+    return None if newest is None else _read(Patient, newest)
+
+
+def _other_entries(patient: Record) -> tuple[Patient, ...]:
+    """The present records of the same person under other entries, in the order in which every device reads them."""
+    others = other_entries(patient.clinic_id, patient.patient)
+    versions = Record.objects.filter(clinic=patient.clinic_id, kind="patient", patient__in=others)
+    return tuple(_read(Patient, each) for each in only_heads(versions).order_by("patient", "pk"))
 
 
 def _may_see(role: Role, signed: Record) -> bool:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Annotated
 
 from planner import card as cards
 from planner.canonical import digest
 from planner.codec import read
 from planner.desk.fields import Fields
+from planner.limits import Length
 from planner.records.patient import Patient
 from planner.records.plan import Plan, Signature
 from planner.values.card import Card
@@ -15,12 +17,16 @@ from planner.values.card import Card
 
 @dataclass(frozen=True, kw_only=True)
 class Bodies:
-    """The bodies of the three records that a card is made of, and the present version of the patient's."""
+    """The bodies of the three records that a card is made of, and the present version of the patient's.
+
+    ``other_entries``: the present records of the other entries of a person who was entered twice.
+    """
 
     patient: Patient
     plan: Plan
     signature: Signature
     patient_now: Patient | None = None
+    other_entries: Annotated[tuple[Patient, ...], Length(0, 12)] = ()
 
 
 def pieces_of(fields: Fields) -> cards.Pieces:
@@ -37,6 +43,7 @@ def put_together(bodies: Bodies, fields: Fields) -> cards.Pieces:
         patient_digest=digest(fields["patient"]),
         plan_digest=digest(fields["plan"]),
         patient_now=bodies.patient_now,
+        other_entries=bodies.other_entries,
     )
 
 

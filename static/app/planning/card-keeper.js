@@ -5,7 +5,7 @@
  * engine refuses is not asked again until the app starts anew.
  */
 import { heads } from '../store/heads.js';
-import { patientNow, piecesOf } from './standing.js';
+import { otherEntries, patientNow, piecesOf } from './standing.js';
 
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 /**
@@ -17,20 +17,30 @@ import { patientNow, piecesOf } from './standing.js';
 /** @param {LedgerRecord} signature */
 const nameOf = (signature) => `card/${signature.id}`;
 
-/** @param {Pieces} pieces @param {LedgerRecord | null} now */
-const originOf = ({ patient, plan, signature }, now) => [patient, plan, signature, ...(now ? [now] : [])].map(({ digest }) => digest).join(' ');
+/** Which records a card is made from, as one text. @param {readonly LedgerRecord[]} records @param {Pieces} pieces */
+export function originOf(records, pieces) {
+  const now = patientNow(records, pieces);
+  const { patient, plan, signature } = pieces;
+  return [patient, plan, signature, ...(now ? [now] : []), ...otherEntries(records, pieces)].map(({ digest }) => digest).join(' ');
+}
 
 /**
- * What the engine makes a card of; `now` is the present version of the patient's record where that is another.
+ * What the engine makes a card of: with the present version of the patient's record where that is another, and with the person's
+ * other entries.
+ * @param {readonly LedgerRecord[]} records
  * @param {Pieces} pieces
- * @param {LedgerRecord | null} [now]
  */
-export const cardQuestion = ({ patient, plan, signature }, now = null) => ({
-  patient: patient.body,
-  plan: plan.body,
-  signature: signature.body,
-  ...(now && { patient_now: now.body }),
-});
+export function cardQuestion(records, pieces) {
+  const now = patientNow(records, pieces);
+  const others = otherEntries(records, pieces);
+  return {
+    patient: pieces.patient.body,
+    plan: pieces.plan.body,
+    signature: pieces.signature.body,
+    ...(now && { patient_now: now.body }),
+    ...(others.length > 0 && { other_entries: others.map(({ body }) => body) }),
+  };
+}
 
 /**
  * @param {object} means
@@ -44,7 +54,6 @@ export function createCardKeeper({ drafts, records, engineState, ask, whenIdle }
   /** @type {Set<string>} */
   const refused = new Set();
   let isBusy = false;
-  const nowOf = (/** @type {Pieces} */ pieces) => patientNow(records.get(), pieces);
 
   /**
    * @param {Pieces} pieces
@@ -52,19 +61,19 @@ export function createCardKeeper({ drafts, records, engineState, ask, whenIdle }
    */
   function keptCard(pieces) {
     const kept = drafts.get(nameOf(pieces.signature));
-    return kept?.origin === originOf(pieces, nowOf(pieces)) ? kept.card : null;
+    return kept?.origin === originOf(records.get(), pieces) ? kept.card : null;
   }
 
   /**
    * @param {Pieces} pieces
    * @param {any} card
    */
-  const keep = (pieces, card) => drafts.keep(nameOf(pieces.signature), { origin: originOf(pieces, nowOf(pieces)), card });
+  const keep = (pieces, card) => drafts.keep(nameOf(pieces.signature), { origin: originOf(records.get(), pieces), card });
 
   /** Has the engine make the card of a signature and keeps it. @param {LedgerRecord} signature */
   async function keepCard(signature) {
     const pieces = piecesOf(records.get(), signature);
-    if (pieces) keep(pieces, await ask('card', cardQuestion(pieces, nowOf(pieces))));
+    if (pieces) keep(pieces, await ask('card', cardQuestion(records.get(), pieces)));
   }
 
   function nextMissing() {

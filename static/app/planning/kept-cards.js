@@ -3,7 +3,7 @@ import { ask, engineState } from '../engine/engine.js';
 import { kept, records } from '../store/store.js';
 import { createCardKeeper } from './card-keeper.js';
 
-export { cardQuestion } from './card-keeper.js';
+export { cardQuestion, originOf } from './card-keeper.js';
 
 /** @typedef {import('./card-keeper.js').Pieces} Pieces */
 

@@ -1,5 +1,6 @@
 /** Whether a plan, and a card made from it, still stands. Pure: records in, facts out. */
 import { find, heads, history, retractionOf } from '../store/heads.js';
+import { membersOf } from '../store/joined.js';
 
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {readonly LedgerRecord[]} Records */
@@ -59,7 +60,20 @@ export function piecesOf(records, signature) {
  * @param {Records} records
  * @param {{patient: LedgerRecord}} pieces
  */
-export const patientNow = (records, { patient }) => heads(records, 'patient', patient.patient).find(({ id }) => id !== patient.id) ?? null;
+export const patientNow = (records, { patient }) => inOrder(heads(records, 'patient', patient.patient)).findLast(({ id }) => id !== patient.id) ?? null;
+
+/**
+ * The present records of the same person under other entries, in the order in which every device and the server read them.
+ * @param {Records} records
+ * @param {{patient: LedgerRecord}} pieces
+ */
+export function otherEntries(records, { patient: { patient } }) {
+  const others = membersOf(records, patient).filter((member) => member !== patient).sort();
+  return others.flatMap((member) => inOrder(heads(records, 'patient', member)));
+}
+
+/** @param {LedgerRecord[]} versions */
+const inOrder = (versions) => [...versions].sort((a, b) => (a.id < b.id ? -1 : 1));
 
 /**
  * @param {Records} records

@@ -1,6 +1,6 @@
 /** What theatre must know of a patient, where two entries of one person say it differently. Pure. */
 
-/** @typedef {{field: string, words: string, own: string, other: string, isWarning: boolean}} Difference `isWarning`: the other entry warns of something */
+/** @typedef {{field: string, words: string, own: string, other: string}} Difference */
 
 const FACTS = [
   { field: 'allergies', words: 'Allergies', lacking: 'none entered' },
@@ -8,8 +8,6 @@ const FACTS = [
   { field: 'anticoagulants', words: 'Anticoagulants', lacking: 'none entered' },
   { field: 'malignant_hyperthermia_family', words: 'Malignant hyperthermia in the family', lacking: 'not asked' },
 ];
-/** Words of the choices that warn of nothing. */
-const NO_WARNING = ['', 'no', 'unknown'];
 
 /**
  * @param {any} own body of a patient's record
@@ -19,7 +17,7 @@ const NO_WARNING = ['', 'no', 'unknown'];
 export function toldOtherwise(own, other) {
   return FACTS.map(({ field, words, lacking }) => {
     const [here, there] = [own, other].map((body) => (body?.[field] ?? '').trim());
-    return { field, words, own: told(here) || lacking, other: told(there) || lacking, isWarning: !NO_WARNING.includes(there) };
+    return { field, words, own: told(here) || lacking, other: told(there) || lacking };
   }).filter((fact) => fact.own !== fact.other);
 }
 

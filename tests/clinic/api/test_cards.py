@@ -70,6 +70,34 @@ def test_an_allergy_that_became_known_after_signing_is_an_alert_on_it(cast, line
     assert "iodine" in text
 
 
+def test_what_another_entry_of_the_person_warns_of_is_on_it_with_the_bytes_that_the_phone_makes(cast, line):
+    pen = cast.surgeon.pen
+    twins = [pen.patient(hospital_number=f"OI-{number}", allergies=f"Iodine {number}.") for number in (777, 778)]
+    latest = pen.patient_again(twins[1], allergies="Latex and iodine.")
+    cast.surgeon.accepted(*twins, latest, pen.join(line[0], twins[0]), pen.join(twins[1], line[0]))
+    entries = [each["body"] for each in (twins[0], latest)]
+    patient, _, plan, signature = (each["body"] for each in line)
+    pieces = {"patient": patient, "plan": plan, "signature": signature, "other_entries": entries}
+    asked = {"ask": "card_pdf", **pieces, "card_key": card_keys(cast.clinic.pk)[0]}
+    said = json.loads(desk.answer(json.dumps(asked)))["answer"]["pdf"]
+
+    response = card(cast.theatre_nurse, line[3])
+    text = PdfReader(io.BytesIO(response.content)).pages[0].extract_text()
+
+    assert response.content == base64.b64decode(said)
+    assert text.count("OTHER ENTRY OF THIS PERSON. Allergies:") == len(entries)
+    assert "Latex and iodine. Entered as Ines Ferreira, number OI-778." in " ".join(text.split())
+
+
+def test_a_join_that_was_taken_back_leaves_nothing_of_the_other_entry_on_it(cast, line):
+    before = card(cast.theatre_nurse, line[3]).content
+    twin = cast.surgeon.pen.patient(hospital_number="OI-777", allergies="Iodine.")
+    join = cast.surgeon.pen.join(line[0], twin)
+    cast.surgeon.accepted(twin, join, cast.surgeon.pen.retraction(join))
+
+    assert card(cast.theatre_nurse, line[3]).content == before
+
+
 @pytest.mark.parametrize("place", [0, 1, 2], ids=["patient", "examination", "plan"])
 def test_there_is_no_card_of_what_is_no_signature(cast, line, place):
     response = card(cast.surgeon, line[place])

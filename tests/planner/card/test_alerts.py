@@ -117,6 +117,49 @@ class TestNewerThanTheSignature:
         assert not any(each.newer for each in found(ASKED, now=ASKED).values())
 
 
+class TestAnotherEntryOfThePerson:
+    TWIN = replace(ASKED, full_name="Suniva Ekholm", hospital_number="OI-0777")
+
+    def of(self, *entries, patient=ASKED, now=None):
+        return alerts(patient, plan(option(RIGHT_MR)), now, entries)
+
+    def test_what_it_warns_of_stands_before_what_was_signed_and_names_the_entry(self):
+        warned = replace(self.TWIN, allergies="penicillin", latex=Known.YES)
+        found = [each for each in self.of(warned) if each.entry]
+
+        assert [(each.code, each.text, each.newer) for each in found] == [
+            ("allergies-entry-1", "penicillin", False),
+            ("latex-entry-1", "Not borne: latex-free gloves and set-up.", False),
+        ]
+        assert {each.entry for each in found} == {"Suniva Ekholm, number OI-0777"}
+        assert self.of(warned)[: len(found)] == tuple(found)
+
+    def test_it_adds_and_takes_nothing_away(self):
+        silent = replace(self.TWIN, allergies="none known")
+        allergic = replace(ASKED, allergies="iodine")
+
+        assert self.of(silent, patient=allergic) == self.of(patient=allergic)
+
+    def test_what_both_say_is_said_once(self):
+        allergic = replace(ASKED, allergies="iodine")
+
+        assert self.of(replace(self.TWIN, allergies="iodine"), patient=allergic) == self.of(patient=allergic)
+
+    def test_what_only_the_present_version_of_this_entry_says_too_is_said_once(self):
+        now = replace(ASKED, allergies="iodine")
+
+        assert self.of(replace(self.TWIN, allergies="iodine"), now=now) == self.of(now=now)
+
+    def test_two_other_entries_are_told_apart(self):
+        codes = [
+            each.code
+            for each in self.of(replace(self.TWIN, allergies="iodine"), replace(self.TWIN, allergies="penicillin"))
+            if each.entry
+        ]
+
+        assert codes == ["allergies-entry-1", "allergies-entry-2"]
+
+
 def test_the_mirrored_patient_has_the_mirrored_alerts():
     examined = {
         "acuity_right": Acuity.SIX_6,

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { observable } from '../../../static/app/observable.js';
-import { createCardKeeper } from '../../../static/app/planning/card-keeper.js';
+import { cardQuestion, createCardKeeper } from '../../../static/app/planning/card-keeper.js';
 
 const record = (id, kind, body = {}) => ({ id, kind, patient: 'p1', supersedes: [], body, digest: `digest of ${id}` });
 const patient = record('p1', 'patient', { full_name: 'Ilse Vantongeren' });
@@ -48,6 +48,21 @@ test('a kept card counts only for the very records it was made from', () => {
   for (const kind of ['patient', 'plan', 'signature']) {
     assert.equal(phone.keptCard({ ...pieces, [kind]: { ...pieces[kind], digest: 'another' } }), null, kind);
   }
+});
+
+test('a kept card counts no longer once the person has another entry, whose present records are asked with', () => {
+  const phone = device();
+  const pieces = { patient, plan: plan(1), signature: signature(1) };
+  const twin = { ...record('q1', 'patient', { allergies: 'iodine' }), patient: 'q1' };
+  const again = { ...record('q2', 'patient', { allergies: 'penicillin' }), patient: 'q1', supersedes: ['q1'] };
+  const join = { ...record('j1', 'join', { patient_a: 'q1', patient_b: 'p1' }), patient: 'q1' };
+  phone.records.set([patient, plan(1), signature(1), twin, again]);
+  phone.keep(pieces, { card: 'l1' });
+  assert.deepEqual(phone.keptCard(pieces), { card: 'l1' });
+  assert.equal('other_entries' in cardQuestion(phone.records.get(), pieces), false);
+  phone.records.set([...phone.records.get(), join]);
+  assert.equal(phone.keptCard(pieces), null);
+  assert.deepEqual(cardQuestion(phone.records.get(), pieces).other_entries, [{ allergies: 'penicillin' }]);
 });
 
 test('nothing is asked before the engine is ready', async () => {

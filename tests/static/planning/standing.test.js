@@ -51,3 +51,9 @@ test('the present version of the patient is told only where it is another than t
   assert.equal(patientNow(signed, { patient }), null);
   assert.equal(patientNow([...signed, record('p2', 'patient', {}, ['p1'])], { patient }).id, 'p2');
 });
+
+test('of two present versions the newest is taken, in whatever order they came, and never the signed one', () => {
+  const [second, third] = [record('p2', 'patient', {}, ['p1']), record('p3', 'patient', {}, ['p1'])];
+  assert.equal(patientNow([...signed, third, second], { patient }).id, 'p3');
+  assert.equal(patientNow([...signed, record('p0', 'patient')], { patient }).id, 'p0');
+});

@@ -20,10 +20,11 @@ def alerts(card: Card, scale: Scale) -> Block:
 
 
 def _said(alert: Alert, scale: Scale) -> Block:
-    newer = "NEWER THAN THE SIGNATURE. " if alert.newer else ""
+    newer = "NEWER THAN THE SIGNATURE. " if alert.newer else "OTHER ENTRY OF THIS PERSON. " if alert.entry else ""
     sign = _box(scale.prose) if alert.kind is AlertKind.TELL else triangle(LEFT, scale.prose)
     mark = "" if alert.provenance == ENTERED else f" ({alert.provenance.mark})"
-    return _row(sign, f"{newer}{alert.topic}: ", f"{alert.text}{mark}", scale)
+    entry = f" Entered as {alert.entry}." if alert.entry else ""
+    return _row(sign, f"{newer}{alert.topic}: ", f"{alert.text}{mark}{entry}", scale)
 
 
 def _asked(topics: list[str], scale: Scale) -> Block:

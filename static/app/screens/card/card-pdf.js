@@ -4,7 +4,6 @@ import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Sheet } from '../../parts/sheet/sheet.js';
 import { cardKeys } from '../../planning/card-keys.js';
 import { cardQuestion } from '../../planning/kept-cards.js';
-import { patientNow } from '../../planning/standing.js';
 import { faultsIn } from '../../planning/use-answer.js';
 import { records } from '../../store/store.js';
 import { html, useEffect, useState } from '../../vendor/preact.js';
@@ -19,7 +18,7 @@ export function CardPdf({ pieces, checkWord, onClose }) {
   useEffect(() => {
     let isWanted = true;
     const [key] = cardKeys();
-    ask('card_pdf', { ...cardQuestion(pieces, patientNow(records.get(), pieces)), ...(key && { card_key: key }) }).then(
+    ask('card_pdf', { ...cardQuestion(records.get(), pieces), ...(key && { card_key: key }) }).then(
       ({ pdf }) => isWanted && setFile(pdfFile(pdf, checkWord)),
       (error) => isWanted && setFaults(faultsIn(error)),
     );

@@ -10,7 +10,6 @@ import { html, useState } from '../../vendor/preact.js';
 import { CardFace } from './card-face.js';
 import { CardPdf } from './card-pdf.js';
 import { CardState } from './card-state.js';
-import { OtherEntry } from './other-entry.js';
 import { useTheatreLight } from './theatre-light.js';
 import { useCard } from './use-card.js';
 import { Void } from './void.js';
@@ -33,7 +32,6 @@ export function CardScreen({ patient, pieces }) {
   >
     <div class="theatre stack">
       <${Void} pieces=${pieces} />
-      <${OtherEntry} patient=${patient} />
       <${TheatreWayNav} pieces=${pieces} here="card" />
       <${Carried} records=${[patient, pieces.plan, pieces.signature]} />
       <${CardState} state=${state} faults=${faults} />

@@ -1,7 +1,6 @@
 /** The card of a signature: the kept one at once, the engine's own as soon as it has answered, and whether the two agree. */
 import { useObservable } from '../../observable.js';
-import { cardQuestion, keep, keptCard } from '../../planning/kept-cards.js';
-import { patientNow } from '../../planning/standing.js';
+import { cardQuestion, keep, keptCard, originOf } from '../../planning/kept-cards.js';
 import { useAnswer } from '../../planning/use-answer.js';
 import { records } from '../../store/store.js';
 import { canonical } from '../../store/canonical.js';
@@ -12,9 +11,10 @@ import { useEffect, useMemo } from '../../vendor/preact.js';
  * @returns {{card: any | null, state: 'waiting' | 'kept' | 'checked' | 'changed' | 'refused', faults: import('../../planning/use-answer.js').FaultFacts[]}}
  */
 export function useCard(pieces) {
-  const now = patientNow(useObservable(records), pieces);
-  const kept = useMemo(() => keptCard(pieces), [pieces.signature.id, now?.id]);
-  const question = useMemo(() => cardQuestion(pieces, now), [pieces.signature.id, now?.id]);
+  const all = useObservable(records);
+  const origin = originOf(all, pieces);
+  const kept = useMemo(() => keptCard(pieces), [origin]);
+  const question = useMemo(() => cardQuestion(all, pieces), [origin]);
   const { answer, faults, isFresh } = useAnswer('card', question);
   const isRefused = faults.some(({ code }) => !code.startsWith('engine_'));
 

@@ -17,7 +17,7 @@ export function EntriesDiffer({ patient: { patient, body }, records }) {
         <ul>
           ${differences.map((each) => html`<li key=${each.field}>${each.words}: there <strong>${each.other}</strong>, here <strong>${each.own}</strong></li>`)}
         </ul>
-        <p>A card carries what its own entry says. Correct the details, so that both say the same.</p>
+        <p>A card warns of what either entry says. Correct the details, so that both say the same.</p>
       <//>
     </div>`;
   });
