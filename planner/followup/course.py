@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from planner.disclaimer import DISCLAIMER
 from planner.followup.aftercare import Aftercare, Visited
+from planner.followup.drawing import pictures
 from planner.followup.expected import expected
 from planner.followup.warnings import warnings_of
 from planner.followup.warnings.infection import window
@@ -22,18 +23,21 @@ DONE = Provenance(mark=Mark.HOUSE_RULE, source="what was expected of the plan is
 READ = Provenance(
     mark=Mark.MEASURED, source="the figures that were read when the suture was adjusted, as they were read"
 )
+DRAWN = Provenance(mark=Mark.HOUSE_RULE, source="how a course is drawn here")
 SAME_WAY = Provenance(mark=Mark.HOUSE_RULE, source="a visit is compared with the reading that the plan was made from")
 
 
 def course(care: Aftercare) -> Course:
     """Every visit in its place, with what must not wait."""
+    horizontal, vertical = (_ranges(care, direction) for direction in (Direction.HORIZONTAL, Direction.VERTICAL))
     return Course(
         operated_on=care.operation.operated_on,
-        horizontal=_ranges(care, Direction.HORIZONTAL),
-        vertical=_ranges(care, Direction.VERTICAL),
+        horizontal=horizontal,
+        vertical=vertical,
         visits=tuple(_kept(care, visited) for visited in care.visits),
         notices=tuple(window(care)),
         statements=tuple(_statements(care)),
+        pictures=pictures(horizontal, vertical),
         disclaimer=DISCLAIMER,
     )
 
@@ -125,6 +129,8 @@ def _statements(care: Aftercare) -> Iterator[Statement]:
     if any(difference(muscle).code != AS_PLANNED for muscle in care.operation.muscles):
         text = "Something else was done than planned: the band is of the plan and not of what was done."
         yield Statement(code="not_as_planned", text=text, provenance=DONE, facts={})
+    text = "A bar is the 95 % error of a reading. Days are drawn by their root, so that the first ones have room."
+    yield Statement(code="drawn_so", text=text, provenance=DRAWN, facts={})
     if care.adjustment is not None:
         moved = "A suture was moved afterwards" if care.adjustment.moved else "The sutures were tied as they were"
         text = f"{moved}; the figures of the adjustment are shown as they were read."

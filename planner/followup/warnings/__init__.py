@@ -7,6 +7,6 @@
 They are limits of teaching, not of a study: each says so, and the local protocol goes before.
 """
 
-from planner.followup.warnings.register import warnings_of
+from planner.followup.warnings.register import standing_warnings, warnings_of
 
-__all__ = ["warnings_of"]
+__all__ = ["standing_warnings", "warnings_of"]
