@@ -43,6 +43,9 @@ course             ``plan``, ``operation``, ``adjustment``,             ``Course
                    ``attended``: follow-ups with examinations, ``today``
 visits_due         ``today``, ``operations`` each with ``follow_ups``,     ``Attendance``
                    ``usual`` visits where they are the clinic's own
+visits_watched     ``operations: [{id, care}]``                            ``[Watched]``
+draft_follow_up    ``operated_on``, ``seen_on``, ``follow_ups``, ``usual``  ``VisitDraft``
+review_follow_up   ``care`` and the ``visit`` with its examination         ``VisitReview``
 self_test                                                                  ``{cases: n}``
 =================  ======================================================  ===========================================
 

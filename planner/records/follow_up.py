@@ -26,6 +26,14 @@ class InfectionSign(StrEnum):
     FORWARD = "eye stands forward"
 
 
+class Reoperation(StrEnum):
+    """What is thought of another operation."""
+
+    NO = "not needed"
+    OPEN = "to be considered"
+    PLANNED = "planned"
+
+
 @dataclass(frozen=True, kw_only=True)
 class InfectionSeen:
     """A sign of infection; ``eye`` is null where it is of the whole patient, as fever is."""
@@ -52,7 +60,8 @@ class FollowUp:
 
     ``visit`` is the planned visit that it was, or what an unplanned one is called. The examination is the record that
     was measured at it, bound by id and digest, null where nothing was measured. ``infection_signs`` null: nobody
-    looked; empty: there were none. ``ahead`` takes the place of all visits planned after this one, null changes none.
+    looked; empty: there were none. ``ahead`` takes the place of all visits planned after this one, null changes none;
+    ``ahead_reason`` says why.
     """
 
     RULES: ClassVar = (
@@ -69,4 +78,6 @@ class FollowUp:
     stereo_octaves_lost: Annotated[float, Within(0, 12, "octaves of near stereoacuity")] | None = None
     infection_signs: Annotated[tuple[InfectionSeen, ...], Length(0, 14), Unique(("sign", "eye"))] | None = None
     ahead: PlannedVisits | None = None
+    ahead_reason: Annotated[str, Prose(0, 400)] = ""
+    reoperation: Reoperation | None = None
     note: Annotated[str, Prose(0, 2000)] = ""

@@ -5,6 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from planner.errors import Fault
+from planner.records.follow_up import PlannedVisit
+from planner.values.picture import Picture
 from planner.values.statement import Notice, Statement
 
 
@@ -111,7 +114,10 @@ class Kept:
 
 @dataclass(frozen=True, kw_only=True)
 class Course:
-    """An operation over time: eso +, right hyper +. ``notices`` are of today, ``statements`` say what is drawn."""
+    """An operation over time: eso +, right hyper +. ``notices`` are of today, ``statements`` say what is drawn.
+
+    ``pictures`` are the lines drawn: the horizontal ones, and the vertical ones where there is a vertical deviation.
+    """
 
     operated_on: str
     horizontal: Ranges
@@ -119,4 +125,46 @@ class Course:
     visits: tuple[Kept, ...]
     notices: tuple[Notice, ...]
     statements: tuple[Statement, ...]
+    pictures: tuple[Picture, ...]
     disclaimer: str
+
+
+@dataclass(frozen=True, kw_only=True)
+class Planned:
+    """A planned visit by its days and by its dates."""
+
+    visit: PlannedVisit
+    from_on: str
+    to_on: str
+    is_kept: bool
+
+
+@dataclass(frozen=True, kw_only=True)
+class VisitDraft:
+    """A visit on a day: which planned one it is by the day, null for none, and what is planned after it."""
+
+    days_after: int
+    proposed: str | None
+    planned: tuple[Planned, ...]
+    ahead: tuple[Planned, ...]
+    statements: tuple[Statement, ...]
+
+
+@dataclass(frozen=True, kw_only=True)
+class VisitReview:
+    """A visit before it is saved: what keeps it from that, what must not wait of it, what must be known to read it."""
+
+    hindrances: tuple[Fault, ...]
+    warnings: tuple[Notice, ...]
+    statements: tuple[Statement, ...]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Watched:
+    """Of one operation its latest visit, the warnings that still stand, and the notices of today."""
+
+    id: str
+    visit: str | None
+    seen_on: str | None
+    warnings: tuple[Notice, ...]
+    notices: tuple[Notice, ...]

@@ -21,6 +21,7 @@ from planner.desk.asks import (
     course,
     day_list,
     day_list_pdf,
+    draft_follow_up,
     draft_operation,
     draft_plan,
     entered_twice,
@@ -37,6 +38,7 @@ from planner.desk.asks import (
     read_table,
     results,
     review_adjustment,
+    review_follow_up,
     review_operation,
     self_test,
     set_up,
@@ -44,6 +46,7 @@ from planner.desk.asks import (
     sign,
     suggest,
     visits_due,
+    visits_watched,
 )
 from planner.desk.fields import Fields
 
@@ -81,6 +84,9 @@ ASKS: dict[str, Callable[[Fields], object]] = {
     "counselling": counselling.ask,
     "course": course.ask,
     "visits_due": visits_due.ask,
+    "visits_watched": visits_watched.ask,
+    "draft_follow_up": draft_follow_up.ask,
+    "review_follow_up": review_follow_up.ask,
     "suggest": suggest.ask,
     "self_test": self_test.ask,
 }
