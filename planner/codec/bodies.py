@@ -12,6 +12,7 @@ from planner.records.dose_table import DoseTable
 from planner.records.examination import Examination
 from planner.records.follow_up import FollowUp
 from planner.records.join import Join
+from planner.records.notebook import Notebook
 from planner.records.operating_list import OperatingList
 from planner.records.operation import Adjustment, OperationRecord
 from planner.records.own_results import OwnResults
@@ -38,6 +39,7 @@ Body = (
     | OperationRecord
     | Adjustment
     | FollowUp
+    | Notebook
     | OwnResults
 )
 
@@ -58,6 +60,7 @@ KINDS: MappingProxyType[str, type[Body]] = MappingProxyType(
         "operation": OperationRecord,
         "adjustment": Adjustment,
         "follow_up": FollowUp,
+        "notebook": Notebook,
         "own_results": OwnResults,
     }
 )

@@ -34,7 +34,11 @@ practice_form      ``practice``                                            ``Pra
 day_list           ``list``, ``held`` for each entry, ``practice``         ``DayList``
 packing            ``days`` with their needs, ``practice``                 ``Packing``
 set_up_pdf, ...    the same, also ``day_list_pdf`` and ``packing_pdf``     ``{pdf: base64}``
-outcomes           ``operations: [{id, care}]``, ``window``                ``[Outcome]``
+outcomes           ``operations: [{id, care}]``, ``notebooks``,            ``[Outcome]``
+                   ``window``
+notebook_template                                                          ``{text, columns}``
+read_notebook      ``text`` of a file, ``title``, ``surgeon_name``,        ``NotebookReading``
+                   ``held`` notebooks
 results            ``results``, ``by``, visits, what is expected           ``[GroupReport]``
 calibrate          ``family``, ``cases``, ``window``                      ``Calibration``
 suggest            ``case``, ``families: [{family, cases}]``, ``window``     ``OwnColumn``

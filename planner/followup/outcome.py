@@ -6,7 +6,7 @@ plan tells none gives nothing. The sides are not told apart: the same option on 
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from planner.calibration.admission import PastCase, Window
@@ -76,14 +76,15 @@ def result(reported: Reported) -> Result | None:
 def past_case(reported: Reported, window: Window) -> PastCase | None:
     """What the operation teaches: its last measured visit in the window, else the last there is, with confounders."""
     expected, seen = _expected(reported.care), list(_seen(reported.care))
-    if expected is None or not seen:
+    if expected is None:
         return None
     toward = direction_of(expected.before_pd).sign
     promised_pd = steady(toward * (expected.before_pd - expected.mean_pd), 1)
     if not reaches(promised_pd, LEAST_PROMISED_PD):
         return None
-    inside = [each for each in seen if window.first_days <= each.days_after <= window.last_days]
-    last = (inside or seen)[-1]
+    last = counted(seen, window)
+    if last is None:
+        return None
     return PastCase(
         id=reported.id,
         promised_pd=promised_pd,
@@ -91,6 +92,12 @@ def past_case(reported: Reported, window: Window) -> PastCase | None:
         days_after=last.days_after,
         confounders=confounders(reported.care, last.days_after, reported.reoperated_days),
     )
+
+
+def counted(seen: Sequence[Seen], window: Window) -> Seen | None:
+    """The visit that teaches: the last in the window, else the last there is; ``seen`` is in order."""
+    inside = [each for each in seen if window.first_days <= each.days_after <= window.last_days]
+    return (inside or [*seen])[-1] if seen else None
 
 
 def family(care: Aftercare) -> str:

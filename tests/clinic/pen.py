@@ -50,6 +50,28 @@ CHECK_ITEM: Raw = {
     "goes_on": "Locked",
     "stops": "Not locked",
 }
+NOTEBOOK: Raw = {
+    "schema": 1,
+    "title": "cases-2025.csv",
+    "file_digest": "0" * 64,
+    "cases": [
+        {
+            "row": 2,
+            "reference": "17-2025",
+            "operated_on": "2025-03-14",
+            "diagnosis": "infantile esotropia",
+            "family": "recess-both-mr",
+            "table": "classic-parks",
+            "table_dose_pd": 35,
+            "before_pd": 35,
+            "seen": [{"days_after": 45, "distance_pd": 2}],
+            "operated_before": False,
+            "suture_moved": False,
+            "complication": False,
+            "palsy_or_restriction": False,
+        }
+    ],
+}
 PRACTICE: Raw = {
     "schema": 1,
     "decided_by": "Dr Amara Okonjo",
@@ -206,6 +228,10 @@ class Pen:
         if examination:
             said |= {"examination_id": examination["id"], "examination_digest": examination["digest"]}
         return self.record("follow_up", operation["patient"], said | body)
+
+    def notebook(self, **body: Any) -> Raw:
+        """One case from before the app."""
+        return self.record("notebook", None, NOTEBOOK | {"surgeon_name": self.full_name} | body)
 
     def practice(self, **body: Any) -> Raw:
         """A clinic's own practice: a tablet shows the plan, and a block is waited for longer."""

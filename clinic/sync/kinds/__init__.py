@@ -25,6 +25,7 @@ from clinic.sync.kinds import (
     examination,
     follow_up,
     join,
+    notebook,
     operating_list,
     operation,
     own_results,
@@ -57,6 +58,7 @@ KINDS: Mapping[str, Kind[Any]] = MappingProxyType(
             operation,
             adjustment,
             follow_up,
+            notebook,
             own_results,
         )
     }

@@ -15,6 +15,7 @@ from clinic.sync.kinds import (
     examination,
     follow_up,
     join,
+    notebook,
     operating_list,
     operation,
     patient,
@@ -44,6 +45,7 @@ WRITERS = {
         operation,
         adjustment,
         follow_up,
+        notebook,
     )
 }
 

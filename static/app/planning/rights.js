@@ -20,6 +20,7 @@ export const WRITERS = {
   operation: ['surgeon'],
   adjustment: ['surgeon'],
   follow_up: ['surgeon', 'clinic'],
+  notebook: ['surgeon'],
   own_results: ['surgeon'],
 };
 

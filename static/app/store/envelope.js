@@ -20,7 +20,7 @@ import { uuid7 } from './uuid7.js';
  */
 
 /** Kinds whose first version stands by itself: its own id is its patient's. */
-const OF_ITS_OWN = new Set(['patient', 'dose_table', 'practice', 'operating_list', 'check_item', 'own_results']);
+const OF_ITS_OWN = new Set(['patient', 'dose_table', 'practice', 'operating_list', 'check_item', 'notebook', 'own_results']);
 
 /**
  * @param {object} facts

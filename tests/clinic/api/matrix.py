@@ -56,6 +56,7 @@ practice       yes      yes         yes            yes
 set_up         yes      yes         yes            yes
 operating_list yes      yes         yes            yes
 follow_up      yes      yes         no             yes
+notebook       yes      yes         no             yes
 own_results    yes      yes         no             yes
 """
 """What a pull hands out of a patient with a plan signed today; of any other patient theatre gets nothing."""

@@ -113,7 +113,7 @@ def test_a_pull_hands_out_the_kinds_that_the_role_may_have(cast, role):
     join = pen.join(line[0], twin)
     done = pen.operation(line)
     of_theatre = (pen.stopped_check(line), pen.check_item(), done, pen.adjustment(done))
-    prepared = (pen.practice(), pen.set_up(line[2]), pen.operating_list(line[2]))
+    prepared = (pen.practice(), pen.set_up(line[2]), pen.operating_list(line[2]), pen.notebook())
     after = (pen.follow_up(done), pen.own_results())
     cast.surgeon.accepted(*line, pen.retraction(line[-1]), pen.dose_table(), twin, join, *prepared, *of_theatre, *after)
     records, _ = getattr(cast, role).everything()

@@ -217,6 +217,7 @@ WRITERS = {
     "operation": {"surgeon"},
     "adjustment": {"surgeon"},
     "follow_up": {"surgeon", "orthoptist"},
+    "notebook": {"surgeon"},
     "own_results": {"surgeon"},
 }
 

@@ -21,6 +21,7 @@ const KIND_WORDS = {
   operation: 'Operation record',
   adjustment: 'Adjustment of a suture',
   follow_up: 'Visit after an operation',
+  notebook: 'Old cases from a notebook',
   own_results: 'Own results beside the table',
 };
 
@@ -32,6 +33,7 @@ const KIND_WORDS = {
 const OF_THE_CLINIC = {
   dose_table: { name: ({ name }) => name, place: () => '/settings' },
   check_item: { name: ({ title }) => title, place: () => '/settings' },
+  notebook: { name: ({ title, surgeon_name }) => `${title}, ${surgeon_name}`, place: () => '/notebook' },
   practice: { name: ({ decided_by }) => `decided by ${decided_by}`, place: () => '/practice' },
   own_results: { name: ({ surgeon_name }) => surgeon_name, place: () => '/own-results' },
   operating_list: { name: ({ on, team }) => `${team}, ${shortDateWords(on)}`, place: (id) => `/lists/${id}` },
