@@ -47,7 +47,7 @@ def push(clinic: UUID, sender: Sender, records: Sequence[object], *, now: dateti
     read: dict[int, Pushed] = {}
     for place, raw in enumerate(records):
         try:
-            read[place] = split(raw)
+            read[place] = _of(clinic, split(raw))
         except Rejected as why:
             results[place] = rejected(told_id(raw), why)
     there = _stored(pushed.envelope for pushed in read.values())
@@ -65,6 +65,13 @@ def push(clinic: UUID, sender: Sender, records: Sequence[object], *, now: dateti
             results[place] = _stumbled(envelope)
     results |= _settle(clinic, waiting, now)
     return [results[place] for place in range(len(records))]
+
+
+def _of(clinic: UUID, pushed: Pushed) -> Pushed:
+    """Before anything is looked up: another clinic's record has no position here, though it be in the ledger."""
+    if pushed.envelope.clinic != str(clinic):
+        raise Rejected("clinic_differs", "The record belongs to another clinic.", field="clinic")
+    return pushed
 
 
 def _settle(clinic: UUID, waiting: Waiting, now: datetime) -> dict[int, Result]:

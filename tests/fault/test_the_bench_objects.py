@@ -11,6 +11,7 @@ from tests.fault.device.stored import Stored, staged, taken_in
 from tests.fault.line.mishap import Kind
 from tests.fault.run.drawing import Event, draw
 from tests.fault.run.play import play
+from tests.fault.site.broken import FAULTS
 
 TRIES = 6
 """In one run the fault may happen not to matter."""
@@ -103,7 +104,7 @@ def test_a_broken_device_is_objected_to(sites, kind_of_device, events):
     assert any(play(drawn, sites[0], make=kind_of_device)[0] for drawn in under(*events))
 
 
-@pytest.mark.parametrize("fault", ["forgets_what_it_took", "answers_before_it_commits", "steps_over_records"])
+@pytest.mark.parametrize("fault", sorted(FAULTS))
 def test_a_broken_server_is_objected_to(sites, fault):
     assert any(play(drawn, sites[0], server_fault=fault)[0] for drawn in under())
 

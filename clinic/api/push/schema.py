@@ -17,6 +17,7 @@ REQUEST: dict[str, Any] = {
     "properties": {
         "device": {"type": "string", "format": "uuid"},
         "records": {"type": "array", "maxItems": MOST_RECORDS, "items": {"$ref": "#/components/schemas/Record"}},
+        "after": {"type": "string", "default": "", "description": "The device's pull cursor."},
         "last": {
             "type": "boolean",
             "default": False,
@@ -45,10 +46,15 @@ RESULT: dict[str, Any] = {
 ANSWER: dict[str, Any] = {
     "type": "object",
     "additionalProperties": False,
-    "required": ["server_time", "wipe", "results"],
+    "required": ["server_time", "wipe", "cursor", "more", "results"],
     "properties": {
         "server_time": {"type": "string", "format": "date-time"},
         "wipe": {"type": "boolean", "description": "The device was revoked: send what waits, say last, then wipe."},
+        "cursor": {
+            "type": ["string", "null"],
+            "description": "A pull cursor past what this answer says is stored; null where it does not move.",
+        },
+        "more": {"type": "boolean", "description": "The feed may have records that the device lacks: pull."},
         "results": {"type": "array", "items": RESULT},
     },
 }

@@ -1,7 +1,7 @@
 /**
  * What sync does with a ledger's rows: each step is one transaction, so that a crash leaves the step done or not done.
  *
- *     settle(verdicts)                     the clinic's answers to a push
+ *     settle(verdicts, step)               the clinic's answers to a push, and how far they bring this phone in the feed
  *     takeIn(page, find)                   a page of the feed: its records, what has left this phone's scope, and its cursor
  *     stage(page)                          the same while a new feed is fetched beside the old one
  *     swap(reached, find)                  the new feed, complete at that cursor, in place of the old; the outbox is kept
@@ -23,6 +23,7 @@ import { seal } from './vault.js';
 /** @typedef {{cursor: string, restored: boolean}} Staging  `restored`: of a ledger that may lack what this phone holds */
 /** @typedef {{cursor: string, staging: Staging | null, recheck: boolean, complete: boolean, lastHeard: string | null}} Place */
 /** @typedef {{records: LedgerRecord[], removed: string[], after: string, cursor: string, more: boolean}} Page */
+/** @typedef {{after: string, cursor: string}} Step  from one place in the feed to another, past records that are all here */
 
 /**
  * @param {import('./db.js').Database} db
@@ -46,28 +47,40 @@ export function exchange(db, keys) {
       await db.run(['meta'], 'readwrite', tx => tx.objectStore('meta').put(when, 'lastHeard'));
     },
 
-    /** @param {Verdict[]} verdicts */
-    async settle(verdicts) {
+    /**
+     * Not written through to the disk before it counts: what a failing phone forgets of it is sent again and answered the same.
+     *
+     * @param {Verdict[]} verdicts
+     * @param {Step | null} [step]  taken only from where this phone stands, and only with all that was sent still here
+     * @returns {Promise<boolean>}  whether it was taken
+     */
+    async settle(verdicts, step = null) {
       const reasons = new Map(await Promise.all(
         verdicts.filter(({ to }) => to === 'attention').map(async ({ id, answer }) => {
           const { code = '', text = '', field = '' } = answer ?? {};
           return /** @type {const} */ ([id, await seal(keys(), `reason:${id}`, { code, text, field })]);
         }),
       ));
-      await db.run(['records', 'outbox'], 'readwrite', async tx => {
+      return db.run(['records', 'outbox', 'meta'], 'readwrite', async tx => {
         const records = tx.objectStore('records');
         const outbox = tx.objectStore('outbox');
-        await Promise.all(verdicts.map(async ({ id, to, answer }) => {
+        const kept = await Promise.all(verdicts.map(async ({ id, to, answer }) => {
           if (to === 'sent') {
             const row = await records.get(id);
             const { position = null, received_at: receivedAt = null, receipt = row?.receipt ?? null } = answer ?? {};
-            if (row) await records.put({ ...row, position, receivedAt, receipt });
-            await outbox.delete(id);
+            if (row) records.put({ ...row, position, receivedAt, receipt });
+            outbox.delete(id);
+            return Boolean(row);
           }
           const entry = to === 'attention' && (await outbox.get(id));
-          if (entry) await outbox.put({ ...entry, ...reasons.get(id), state: 'attention' });
+          if (entry) outbox.put({ ...entry, ...reasons.get(id), state: 'attention' });
+          return true;
         }));
-      }, { strict: true });
+        const meta = tx.objectStore('meta');
+        if (!step || kept.includes(false) || (await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== step.after) return false;
+        await meta.put(step.cursor, 'cursor');
+        return true;
+      });
     },
 
     /** @param {string} id  of a record that needs attention and is to be sent again */

@@ -43,6 +43,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
   /** @type {Map<string, LedgerRecord>} */
   const byId = new Map();
   let reading = 0;
+  let underWay = 0;
 
   /** @type {import('../observable.js').Observable<readonly LedgerRecord[]>} */
   const records = observable(/** @type {readonly LedgerRecord[]} */ ([]));
@@ -100,10 +101,27 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
 
   async function readOutbox() {
     const turn = ++reading;
-    const rows = await db.run(['outbox'], 'readonly', tx => tx.objectStore('outbox').index('sequence').getAll());
-    const entries = await Promise.all(rows.map(toEntry));
-    // Of readings under way together, the one that began last saw the latest state.
-    if (turn === reading) outbox.set(entries);
+    underWay += 1;
+    try {
+      const rows = await db.run(['outbox'], 'readonly', tx => tx.objectStore('outbox').index('sequence').getAll());
+      const entries = await Promise.all(rows.map(toEntry));
+      // Of readings under way together, the one that began last saw the latest state.
+      if (turn === reading) outbox.set(entries);
+    } finally {
+      underWay -= 1;
+    }
+  }
+
+  /**
+   * What was sent and nothing else leaves a long outbox without a reading of all that stays. A reading under way may have seen it
+   * as it was, so it is then read again.
+   *
+   * @param {import('./outbox.js').Verdict[]} verdicts
+   */
+  async function leaveOutbox(verdicts) {
+    if (underWay || verdicts.some(({ to }) => to === 'attention')) return readOutbox();
+    const gone = new Set(verdicts.filter(({ to }) => to === 'sent').map(({ id }) => id));
+    outbox.set(outbox.get().filter(({ id }) => !gone.has(id)));
   }
 
   /**
@@ -225,9 +243,13 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
       tellOthers([]);
     },
 
-    /** @param {import('./outbox.js').Verdict[]} verdicts */
-    async settle(verdicts) {
-      await rows.settle(verdicts);
+    /**
+     * @param {import('./outbox.js').Verdict[]} verdicts
+     * @param {import('./exchange.js').Step | null} [step]
+     * @returns {Promise<boolean>}  whether the step in the feed was taken
+     */
+    async settle(verdicts, step) {
+      const taken = await rows.settle(verdicts, step);
       const sent = verdicts.filter(({ to, id }) => to === 'sent' && byId.has(id));
       show(sent.map(({ id, answer }) => Object.freeze({
         .../** @type {LedgerRecord} */ (byId.get(id)),
@@ -235,8 +257,9 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
         received_at: answer?.received_at ?? null,
         receipt: answer?.receipt ?? byId.get(id)?.receipt ?? null,
       })));
-      await readOutbox();
+      await leaveOutbox(verdicts);
       tellOthers(sent.map(({ id }) => id));
+      return taken;
     },
 
     /** @param {import('./exchange.js').Page} page */

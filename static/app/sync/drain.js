@@ -1,5 +1,5 @@
 /**
- * One round of sync: push, then pull, by one tab at a time.
+ * One round of sync: push, then pull, by one tab at a time. Where the last push says that the feed has nothing else, no pull follows.
  *
  * A round ends in one of these ways; none of them loses or blocks anything:
  *
@@ -52,7 +52,7 @@ async function round(ledger, server) {
       if (!(await ledger.place()).cursor) await pull(ledger, server);
       const pushed = hello.minimum_client > CLIENT ? { ...NOTHING_SENT, error: tooOld() } : await tryPush(ledger, server);
       if (pushed.wipe) return await leave(ledger, server);
-      await pull(ledger, server);
+      if (!pushed.caughtUp || (await hasMoreToFetch(ledger))) await pull(ledger, server);
       await ledger.heard(new Date().toISOString());
       return endOf(pushed);
     } catch (error) {
@@ -100,7 +100,13 @@ async function checkWho(ledger, server) {
   return hello;
 }
 
-const NOTHING_SENT = { sent: 0, left: 0, wipe: false };
+/** A feed that is fetched afresh, or has to be, is no matter of the cursor that a push moves. @param {Ledger} ledger */
+async function hasMoreToFetch(ledger) {
+  const { staging, recheck, complete } = await ledger.place();
+  return Boolean(staging) || recheck || !complete;
+}
+
+const NOTHING_SENT = { sent: 0, left: 0, wipe: false, caughtUp: false };
 
 /**
  * A push that is refused for its sender, or for this app's age, must not keep the clinic's news away.

@@ -10,56 +10,85 @@ import { nextBatch, verdicts } from '../store/outbox.js';
 /** @typedef {import('../store/ledger.js').Ledger} Ledger */
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {import('../store/outbox.js').Answer} Answer */
+/** @typedef {{results: Answer[], wipe?: boolean, cursor?: string | null, more?: boolean}} Told */
+/**
+ * @typedef {object} Pushed
+ * @property {number} sent
+ * @property {number} left  refused for now, to be tried again later
+ * @property {boolean} wipe  this device was revoked
+ * @property {boolean} caughtUp  the feed had nothing behind what was sent, so there is nothing to fetch
+ */
 
 const MOST = 200;
 const NOT_AS_A_WHOLE = [400, 413, 422];
 
 /**
+ * The next batch is on its way while the answers to the last are being stored, if that one was taken whole.
+ *
  * @param {Ledger} ledger
  * @param {import('../session/server.js').Server} server
- * @returns {Promise<{sent: number, left: number, wipe: boolean}>}  `left`: refused for now, to be tried again later; `wipe`: this
- *   device was revoked
+ * @returns {Promise<Pushed>}
  */
 export async function push(ledger, server) {
   /** Patients with a record that was refused for now: what follows it waits for the next round. @type {Set<string>} */
   const held = new Set();
+  /** @type {Set<string>} */
+  const answered = new Set();
+  let storing = Promise.resolve(false);
+  let after = (await ledger.place()).cursor;
   let most = MOST;
   let sent = 0;
   let left = 0;
   let wipe = false;
-  for (;;) {
-    const batch = nextBatch([...ledger.outbox.get()], ledger.find, { held, most });
-    if (!batch.length) return { sent, left, wipe };
-    const answer = await answerTo(batch, ledger, server);
-    if (answer === null) {
-      most = Math.ceil(batch.length / 2);
-      continue;
-    }
-    most = Math.min(MOST, most * 2);
-    wipe ||= answer.wipe === true;
-    const settled = verdicts(batch, answer.results);
-    await ledger.settle(settled);
-    for (const [index, { to }] of settled.entries()) {
-      if (to === 'sent') sent += 1;
-      if (to === 'waiting') {
-        left += 1;
-        held.add(batch[index].patient);
+  let more = true;
+  try {
+    for (;;) {
+      const entries = ledger.outbox.get().filter(({ id }) => !answered.has(id));
+      const batch = nextBatch(entries, ledger.find, { held, most });
+      if (!batch.length) return { sent, left, wipe, caughtUp: (await storing) && !more };
+      const answer = await answerTo(batch, after, ledger, server);
+      if (answer === null) {
+        most = Math.ceil(batch.length / 2);
+        continue;
+      }
+      most = Math.min(MOST, most * 2);
+      wipe ||= answer.wipe === true;
+      more = answer.more !== false;
+      const settled = verdicts(batch, answer.results);
+      const step = answer.cursor ? { after, cursor: answer.cursor } : null;
+      after = step?.cursor ?? after;
+      await storing;
+      storing = ledger.settle(settled, step);
+      storing.catch(() => {}); // Awaited below in any case; until then the next answer may take its time.
+      if (settled.some(({ to }) => to !== 'sent')) await storing;
+      for (const [index, { id, to }] of settled.entries()) {
+        if (to === 'sent') {
+          sent += 1;
+          answered.add(id);
+        }
+        if (to === 'waiting') {
+          left += 1;
+          held.add(batch[index].patient);
+        }
       }
     }
+  } finally {
+    await storing;
   }
 }
 
 /**
  * @param {LedgerRecord[]} batch
+ * @param {string} after  where this phone stands in the feed
  * @param {Ledger} ledger
  * @param {import('../session/server.js').Server} server
- * @returns {Promise<{results: Answer[], wipe?: boolean} | null>}  null: too much or refused as a whole, to be tried in halves
+ * @returns {Promise<Told | null>}  null: too much or refused as a whole, to be tried in halves
  */
-async function answerTo(batch, ledger, server) {
+async function answerTo(batch, after, ledger, server) {
   const seals = new Map(ledger.outbox.get().map(({ id, carried }) => [id, carried?.tag]));
   const post = (/** @type {LedgerRecord[]} */ records) =>
     server.call('POST', `/api/v1/clinics/${ledger.clinic}/push`, {
-      body: { device: ledger.device, records: records.map(record => bare(record, seals.get(record.id))) },
+      body: { device: ledger.device, after, records: records.map(record => bare(record, seals.get(record.id))) },
     });
   try {
     return await post(batch);

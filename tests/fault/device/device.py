@@ -16,6 +16,7 @@ from tests.fault.device.disk import Disk
 from tests.fault.device.stored import (
     Entry,
     Raw,
+    Stored,
     begun_afresh,
     found_restored,
     saved,
@@ -65,31 +66,37 @@ class Device:
 
     def sync(self) -> None:
         """One round: what waits is sent, what the clinic has is fetched, whether or not it takes anything."""
-        too_old = not self._sent()
-        self.pull()
+        too_old, caught_up = self._sent()
+        if not caught_up or self.disk.stored.staging or self.disk.stored.once_more:
+            self.pull()
         if self.disk.stored.once_more and not any(entry.offered for entry in self.disk.stored.waiting):
             self.disk.change(begun_afresh, restored=False)
             self.pull()
         if too_old:
             raise TooOld
 
-    def push(self) -> None:
-        """Until nothing waits that was not asked about in this round."""
+    def push(self) -> bool:
+        """Until nothing waits that was not asked about in this round. Whether the feed had nothing else then."""
         asked: set[str] = set()
         most = self.most_sent
+        caught_up = False
         while batch := next_batch(self.disk.stored, asked=asked, most=most, shuffle=self.shuffle):
-            answer = self._call("POST", "push", {"device": self.id, "records": batch})
+            after = self.disk.stored.cursor
+            answer = self._call("POST", "push", {"device": self.id, "after": after, "records": batch})
             if answer.status in TOO_MUCH and len(batch) > 1:
                 most = -(-len(batch) // 2)
                 continue
             results = answer.body["results"] if answer.status == HTTPStatus.OK else [self._alone(batch[0], answer)]
             most = min(self.most_sent, most * 2)
             asked.update(record["id"] for record in batch)
-            self.settle(results)
+            reached = answer.body.get("cursor")
+            stored = self.settle(results, asked=after, reached=reached)
+            caught_up = reached is not None and stored.cursor == reached and not answer.body["more"]
+        return caught_up
 
-    def settle(self, results: list[Raw]) -> None:
-        """The answers into the disk."""
-        self.disk.change(settled, results)
+    def settle(self, results: list[Raw], *, asked: str = "", reached: str | None = None) -> Stored:
+        """The answers into the disk, and where in the feed they bring it."""
+        return self.disk.change(settled, results, asked=asked, reached=reached)
 
     def pull(self) -> None:
         """Until the feed has no more; rows and cursor in one step.
@@ -135,12 +142,12 @@ class Device:
         """A page into the disk."""
         self.disk.change(staged if self.disk.stored.staging else taken_in, page, asked=asked)
 
-    def _sent(self) -> bool:
+    def _sent(self) -> tuple[bool, bool]:
+        """Whether the app is too old to send, and whether there is nothing to fetch."""
         try:
-            self.push()
+            return False, self.push()
         except TooOld:
-            return False
-        return True
+            return True, False
 
     def _alone(self, record: Raw, answer: Answer) -> Raw:
         """The clinic refuses this one by refusing the whole call: unless it refuses an empty one too."""

@@ -71,8 +71,8 @@ def saved(stored: Stored, record: Raw) -> Stored:
     return replace(stored, rows={**stored.rows, record["id"]: record}, outbox=(*stored.outbox, Entry(record["id"])))
 
 
-def settled(stored: Stored, results: Sequence[Raw]) -> Stored:
-    """The clinic's word on each record of a push."""
+def settled(stored: Stored, results: Sequence[Raw], *, asked: str, reached: str | None) -> Stored:
+    """The clinic's word on each record of a push; a cursor with it counts from where the device still stands."""
     sent = {result["id"]: result for result in results if result["status"] in ("accepted", "duplicate")}
     codes = {
         result["id"]: result["code"] for result in results if result["status"] == "rejected" and not result["retryable"]
@@ -84,7 +84,9 @@ def settled(stored: Stored, results: Sequence[Raw]) -> Stored:
     }
     left = (entry for entry in stored.outbox if entry.id not in sent)
     outbox = tuple(replace(entry, code=codes[entry.id]) if entry.id in codes else entry for entry in left)
-    return replace(stored, rows={**stored.rows, **added}, outbox=outbox)
+    steps = reached is not None and not stored.staging and stored.cursor == asked and sent.keys() <= added.keys()
+    cursor = reached if reached and steps else stored.cursor
+    return replace(stored, rows={**stored.rows, **added}, outbox=outbox, cursor=cursor)
 
 
 def taken_in(stored: Stored, page: Raw, *, asked: str) -> Stored:

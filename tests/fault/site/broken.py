@@ -12,6 +12,7 @@ from django.db import transaction
 import clinic.api.pull.views
 import clinic.api.push.views
 import clinic.sync.push
+from clinic.sync import cursor as cursors
 from tests.clinic.pen import uuid7
 
 
@@ -56,11 +57,32 @@ def steps_over_records() -> None:
     clinic.api.pull.views.pull = hasty
 
 
+def brings_devices_past_others() -> None:
+    """A push's cursor that stands at the end of the feed, whosever records lie before it."""
+    progress = clinic.api.push.views.progress
+
+    def hasty(*args: Any, **named: Any) -> Any:
+        from clinic.ledger.models import FeedCounter  # noqa: PLC0415 - as above
+
+        told = progress(*args, **named)
+        counter = FeedCounter.objects.get(clinic_id=args[0])
+        at = cursors.read(told.cursor) if told.cursor else None
+        return replace(told, cursor=str(replace(at, position=counter.position)), more=False) if at else told
+
+    clinic.api.push.views.progress = hasty
+
+
 def _renamed(record: dict[str, Any]) -> dict[str, Any]:
     new = uuid7()
     return record | {"id": new, "patient": new if record["patient"] == record["id"] else record["patient"]}
 
 
 FAULTS: dict[str, Callable[[], None]] = {
-    function.__name__: function for function in (forgets_what_it_took, answers_before_it_commits, steps_over_records)
+    function.__name__: function
+    for function in (
+        forgets_what_it_took,
+        answers_before_it_commits,
+        steps_over_records,
+        brings_devices_past_others,
+    )
 }

@@ -64,11 +64,20 @@ export function clinic({ username = 'noor', feed = 'feed-1', page = 500 } = {}) 
     revoke: device => self.revoked.add(device),
     close: device => self.closed.add(device),
 
-    push({ records, device, last = false }) {
+    push({ records, device, after = '', last = false }) {
       const results = records.map(record => self.receive(structuredClone(record)));
       const wipe = self.revoked.has(device);
       if (wipe && last && !results.some(({ retryable }) => retryable)) self.closed.add(device);
-      return { server_time: new Date().toISOString(), wipe, results };
+      return { server_time: new Date().toISOString(), wipe, ...self.progress(after, results), results };
+    },
+
+    progress(after, results) {
+      const [feed, position, scope = 'all'] = after.split(':');
+      if (feed !== self.feed || scope !== 'all' || self.scope !== 'all') return { cursor: null, more: true };
+      const held = new Set(results.map(each => each.position));
+      let reached = Number(position);
+      while (held.has(reached + 1)) reached += 1;
+      return { cursor: self.cursor(reached), more: reached < self.records.length };
     },
 
     receive({ receipt, ...record }) {

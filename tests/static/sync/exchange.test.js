@@ -32,14 +32,62 @@ test('what one phone saves appears on the other, and both know that it was sent'
   assert.deepEqual(one.records.get().map(({ position }) => position).sort(), [1, 2, 3, 4]);
 });
 
-test('one new record takes two requests', async () => {
+test('one new record takes one request, which also says that there is no news', async () => {
   const server = clinic();
   const ledger = await openPhone();
   await drain(ledger, server, noLocks);
   await ledger.save('patient', { body: { schema: 1 } });
   server.calls.length = 0;
   await drain(ledger, server, noLocks);
+  assert.deepEqual(server.calls, ['push']);
+  assert.equal((await ledger.place()).cursor, server.cursor(1));
+});
+
+test("another phone's news is fetched behind what was sent, and nothing that was sent comes back", async () => {
+  const server = clinic();
+  const [one, other] = [await openPhone(), await openPhone()];
+  for (const ledger of [one, other]) await drain(ledger, server, noLocks);
+  await savePatient(other, 'Bram');
+  await drain(other, server, noLocks);
+  await savePatient(one, 'Ilse');
+  server.calls.length = 0;
+  await drain(one, server, noLocks);
   assert.deepEqual(server.calls, ['push', 'pull']);
+  assert.deepEqual(names(one), ['Bram', 'Ilse']);
+  server.calls.length = 0;
+  let came = 0;
+  server.after = (_what, answer) => void (came += answer.records?.length ?? 0);
+  await drain(other, server, noLocks);
+  assert.deepEqual([server.calls, came, names(other)], [['pull'], 2, ['Bram', 'Ilse']]);
+});
+
+test('a step in the feed is taken only from where this phone stands, and only with what was sent still here', async () => {
+  const server = clinic();
+  const ledger = await openPhone();
+  await drain(ledger, server, noLocks);
+  const { cursor } = await ledger.place();
+  const gone = { id: '0192f0c1-0000-7000-8000-000000000001', to: 'sent', answer: { status: 'accepted', position: 1 } };
+  assert.equal(await ledger.settle([], { after: 'elsewhere', cursor: server.cursor(1) }), false);
+  assert.equal(await ledger.settle([gone], { after: cursor, cursor: server.cursor(1) }), false);
+  assert.equal((await ledger.place()).cursor, cursor);
+  assert.equal(await ledger.settle([], { after: cursor, cursor: server.cursor(1) }), true);
+  await ledger.startStaging({ restored: false });
+  assert.equal(await ledger.settle([], { after: server.cursor(1), cursor: server.cursor(2) }), false);
+  assert.equal((await ledger.place()).cursor, server.cursor(1));
+});
+
+test('many batches follow each other, each record once, and no record twice on its way', async () => {
+  const server = clinic();
+  const ledger = await openPhone();
+  await drain(ledger, server, noLocks);
+  for (let number = 0; number < 450; number += 1) await ledger.save('patient', { body: { schema: 1, number } });
+  server.calls.length = 0;
+  let sent = 0;
+  server.before = (_what, body) => void (sent += body.records.length);
+  await drain(ledger, server, noLocks);
+  assert.deepEqual([server.calls, sent, server.records.length], [['push', 'push', 'push'], 450, 450]);
+  assert.deepEqual([ledger.outbox.get(), (await ledger.place()).cursor], [[], server.cursor(450)]);
+  assert.ok(ledger.records.get().every(({ position, receipt }) => position && receipt));
 });
 
 test('a lost reply to a push makes no second record, here or there', async () => {

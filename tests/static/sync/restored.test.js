@@ -68,14 +68,27 @@ test('what was sent before the first fetch is not forgotten, should the clinic b
   const server = clinic();
   const ledger = await openPhone();
   await savePatient(ledger);
-  let pulls = 0;
-  server.before = what => {
-    if (what === 'pull' && (pulls += 1) > 1) throw unreachable();
+  server.after = what => {
+    if (what === 'push') throw unreachable();
   };
   assert.equal((await round(ledger, server)).end, 'later');
   assert.equal(server.records.length, 2);
   server.restore(0);
-  server.before = () => {};
+  server.after = () => {};
+  await untilDone(ledger, server);
+  await untilDone(ledger, server);
+  assert.equal(server.records.length, 2);
+});
+
+test('what was sent, and met no pull since, is not forgotten should the clinic be restored', async () => {
+  const server = clinic();
+  const ledger = await openPhone();
+  await untilDone(ledger, server);
+  await savePatient(ledger);
+  server.calls.length = 0;
+  await untilDone(ledger, server);
+  assert.deepEqual(server.calls, ['push']);
+  server.restore(0);
   await untilDone(ledger, server);
   await untilDone(ledger, server);
   assert.equal(server.records.length, 2);
@@ -92,7 +105,7 @@ test("a phone that has not met the clinic's feed yet sends nothing to it", async
   assert.ok(!server.calls.includes('push'));
   server.before = () => {};
   await untilDone(ledger, server);
-  assert.deepEqual(server.calls.slice(-3), ['pull', 'push', 'pull']);
+  assert.deepEqual(server.calls.slice(-3), ['pull', 'pull', 'push']);
   assert.equal(server.records.length, 2);
 });
 
