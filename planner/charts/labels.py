@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from planner.charts.layers import Points
+from planner.charts.layers import Point, Points
 from planner.charts.painting import POINT_MM
 from planner.charts.plane import Plane, reach
 from planner.precision.steady import steady
@@ -50,13 +50,12 @@ def box(label: Label) -> Box:
 
 def beside(layers: Sequence[Points], plane: Plane) -> Iterator[Label]:
     """The words of points, in their order, each above, below, after or before its point."""
-    taken = [_of_point(*plane.at((point.x, point.y)), point.size) for layer in layers for point in layer.points]
+    taken = [_of_point(point, plane) for layer in layers for point in layer.points]
     for layer in layers:
         for point in layer.points:
             if not point.words:
                 continue
-            x, y = plane.at((point.x, point.y))
-            for label in _places(point.words, x, y, point.size):
+            for label in _places(point, plane):
                 mine = box(label)
                 if mine.lies_in(plane) and not any(mine.meets(other) for other in taken):
                     taken.append(mine)
@@ -64,19 +63,27 @@ def beside(layers: Sequence[Points], plane: Plane) -> Iterator[Label]:
                     break
 
 
-def _of_point(x: float, y: float, size: float) -> Box:
-    half = POINT_MM * size
-    return Box(left=x - half, top=y - half, right=x + half, bottom=y + half)
+def _of_point(point: Point, plane: Plane) -> Box:
+    """The shape with its whisker."""
+    x, y = plane.at((point.x, point.y))
+    half, reach_ = POINT_MM * point.size, point.reach or 0.0
+    return Box(
+        left=x - half,
+        top=min(y - half, plane.y(point.y + reach_)),
+        right=x + half,
+        bottom=max(y + half, plane.y(point.y - reach_)),
+    )
 
 
-def _places(words: str, x: float, y: float, size: float) -> Iterator[Label]:
-    away = POINT_MM * size + AWAY_MM
-    for across, down, anchor in (
-        (0.0, -away - SIZE_MM / 2, Anchor.MIDDLE),
-        (0.0, away + SIZE_MM / 2, Anchor.MIDDLE),
-        (away, 0.0, Anchor.START),
-        (-away, 0.0, Anchor.END),
+def _places(point: Point, plane: Plane) -> Iterator[Label]:
+    x, y = plane.at((point.x, point.y))
+    taken = _of_point(point, plane)
+    away = POINT_MM * point.size + AWAY_MM
+    upright = ((x, taken.top - AWAY_MM - SIZE_MM / 2), (x, taken.bottom + AWAY_MM + SIZE_MM / 2))
+    for (at_x, at_y), anchor in (
+        (upright[0], Anchor.MIDDLE),
+        (upright[1], Anchor.MIDDLE),
+        ((x + away, y), Anchor.START),
+        ((x - away, y), Anchor.END),
     ):
-        yield Label(
-            x=steady(x + across, 2), y=steady(y + down, 2), words=words, size_mm=SIZE_MM, anchor=anchor, clear=True
-        )
+        yield Label(x=steady(at_x, 2), y=steady(at_y, 2), words=point.words, size_mm=SIZE_MM, anchor=anchor, clear=True)

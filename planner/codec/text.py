@@ -9,8 +9,8 @@ from typing import NoReturn
 from planner.codec.faults import spell
 from planner.errors import Fault, Refused
 
-MOST_CHARACTERS = 2_000_000
-"""Ten times the longest honest request: a signed plan with its case and every option's steps."""
+MOST_CHARACTERS = 8_000_000
+"""Above the longest honest request: ten thousand operations with what was seen of them, for an audit."""
 
 MOST_LEVELS = 40
 """Four times the deepest honest request; well within every interpreter's stack, that of a browser's worker included."""

@@ -9,7 +9,7 @@ from typing import Annotated
 
 from planner.limits import Length, Unique, Within
 from planner.results.definitions.within_10 import met as within_10
-from planner.results.report import Report, report
+from planner.results.report import Report, last_visit, report
 from planner.results.result import Result
 from planner.statistics import RunLengths, Vigil, run_lengths, watch
 
@@ -66,19 +66,25 @@ def report_groups(asked: Reporting) -> tuple[GroupReport, ...]:
     """A report for each group, by name. Raises ``ValueError`` if the watch expects no fewer failures than are worse."""
     vigil = Vigil(expected=asked.failures_expected, worse=asked.failures_worse, limit=asked.limit)
     lengths = run_lengths(vigil)
-    groups: dict[str, list[Result]] = defaultdict(list)
-    for result in asked.results:
-        groups[_name(result, asked.by)].append(result)
+    groups = grouped(asked)
     return tuple(
         GroupReport(
             name=name,
             families=_counts([result.family for result in groups[name]]),
             diagnoses=_counts([result.diagnosis for result in groups[name]]),
             report=report(groups[name], asked.first_days, asked.last_days),
-            watched=_watched(vigil, lengths, groups[name]),
+            watched=_watched(vigil, lengths, groups[name], asked),
         )
         for name in sorted(groups)
     )
+
+
+def grouped(asked: Reporting) -> dict[str, list[Result]]:
+    """The results of each group, by its name."""
+    groups: dict[str, list[Result]] = defaultdict(list)
+    for result in asked.results:
+        groups[_name(result, asked.by)].append(result)
+    return groups
 
 
 def _name(result: Result, by: Grouping) -> str:
@@ -99,11 +105,13 @@ def _counts(names: list[str]) -> dict[str, int]:
     return {name: names.count(name) for name in sorted(set(names))}
 
 
-def _watched(vigil: Vigil, lengths: RunLengths, results: list[Result]) -> Watched:
-    ordered = sorted((result for result in results if result.seen), key=lambda result: (result.operated_on, result.id))
-    failures = [not within_10(max(result.seen, key=lambda visit: visit.days_after)) for result in ordered]
-    levels = watch(vigil, failures)
-    ids = tuple(result.id for result in ordered)
+def _watched(vigil: Vigil, lengths: RunLengths, results: list[Result], asked: Reporting) -> Watched:
+    """Those who were seen in the window, by the day of their operation: the same visit as success is counted by."""
+    ordered = sorted(results, key=lambda result: (result.operated_on, result.id))
+    visits = ((result.id, last_visit(result, asked.first_days, asked.last_days)) for result in ordered)
+    seen = [(id_, visit) for id_, visit in visits if visit is not None]
+    levels = watch(vigil, (not within_10(visit) for _, visit in seen))
+    ids = tuple(id_ for id_, _ in seen)
     return Watched(
         ids=ids,
         levels=levels,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -63,7 +63,7 @@ class Report:
 
 def report(results: Sequence[Result], first_days: int, last_days: int) -> Report:
     """Counts every result, the unseen included."""
-    last = {result.id: _last(result, first_days, last_days) for result in results}
+    last = {result.id: last_visit(result, first_days, last_days) for result in results}
     seen = [(result, visit) for result in results if (visit := last[result.id])]
     missed = [_toward(result) * visit.distance_pd for result, visit in seen if not within_10(visit)]
     pairs = tuple(_pair(result, visit) for result, visit in seen)
@@ -77,11 +77,11 @@ def report(results: Sequence[Result], first_days: int, last_days: int) -> Report
         residual=summary([visit.distance_pd for _, visit in seen]),
         beyond=summary([pair.achieved_pd - pair.expected_pd for pair in pairs]),
         pairs=pairs,
-        lasting=kaplan_meier(followed for result in results if (followed := _followed(result))),
+        lasting=kaplan_meier(followed_of(results)),
     )
 
 
-def _last(result: Result, first_days: int, last_days: int) -> Seen | None:
+def last_visit(result: Result, first_days: int, last_days: int) -> Seen | None:
     """The last visit in the window; what was seen after another operation is not this one's result."""
     end = last_days if result.reoperated_days is None else min(last_days, result.reoperated_days)
     visits = [visit for visit in result.seen if first_days <= visit.days_after <= end]
@@ -117,6 +117,11 @@ def _pair(result: Result, visit: Seen) -> Pair:
 def _toward(result: Result) -> int:
     """The sign of the deviation that was operated."""
     return 1 if result.before_pd > 0 else -1
+
+
+def followed_of(results: Iterable[Result]) -> tuple[Followed, ...]:
+    """Those who were within 10 Δ at their first visit: until when, and whether it was lost."""
+    return tuple(followed for result in results if (followed := _followed(result)))
 
 
 def _followed(result: Result) -> Followed | None:

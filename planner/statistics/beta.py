@@ -1,4 +1,4 @@
-"""The regularized incomplete beta function by its continued fraction, and its inverse by bisection.
+"""The regularized incomplete beta function by its continued fraction, and its inverse.
 
 Formulae: NIST Digital Library of Mathematical Functions, 8.17.4 (symmetry) and 8.17.22 (continued fraction).
 """
@@ -47,14 +47,16 @@ def _not_zero(figure: float) -> float:
 
 
 def beta_quantile(probability: float, a: float, b: float) -> float:
-    """The x at which I_x(a, b) is ``probability``."""
-    low, high = 0.0, 1.0
+    """The x at which I_x(a, b) is ``probability``: by Newton's steps, halving instead where one leaves the bracket."""
+    low, high, x = 0.0, 1.0, a / (a + b)
+    scale = lgamma(a + b) - lgamma(a) - lgamma(b)
     for _ in range(HALVINGS):
-        middle = (low + high) / 2
-        if middle in (low, high):
-            break
-        if incomplete_beta(middle, a, b) < probability:
-            low = middle
-        else:
-            high = middle
-    return (low + high) / 2
+        beyond = incomplete_beta(x, a, b) - probability
+        low, high = (x, high) if beyond < 0 else (low, x)
+        slope = exp((a - 1) * log(x) + (b - 1) * log1p(-x) + scale)
+        step = beyond / slope if slope > TINY else 1.0
+        after = x - step if low < x - step < high else (low + high) / 2
+        if after in (low, high) or abs(after - x) <= ENOUGH * x:
+            return after
+        x = after
+    return x

@@ -36,17 +36,25 @@ class Step:
 
 def kaplan_meier(people: Iterable[Followed]) -> tuple[Step, ...]:
     """One step for each time at which somebody lost the result, in order; intervals of 95 %."""
-    everyone = sorted(people, key=lambda person: person.days)
+    lost: dict[float, int] = {}
+    left: dict[float, int] = {}
+    at_risk = 0
+    for person in people:
+        at_risk += 1
+        left[person.days] = left.get(person.days, 0) + 1
+        if person.failed:
+            lost[person.days] = lost.get(person.days, 0) + 1
     share, greenwood = 1.0, 0.0
     steps: list[Step] = []
-    for days in sorted({person.days for person in everyone if person.failed}):
-        at_risk = sum(person.days >= days for person in everyone)
-        failed = sum(person.days == days and person.failed for person in everyone)
-        share *= 1 - failed / at_risk
-        if at_risk > failed:
-            greenwood += failed / (at_risk * (at_risk - failed))
-        low, high = _interval(share, greenwood)
-        steps.append(Step(days=days, at_risk=at_risk, failed=failed, share=share, low=low, high=high))
+    for days in sorted(left):
+        failed = lost.get(days, 0)
+        if failed:
+            share *= 1 - failed / at_risk
+            if at_risk > failed:
+                greenwood += failed / (at_risk * (at_risk - failed))
+            low, high = _interval(share, greenwood)
+            steps.append(Step(days=days, at_risk=at_risk, failed=failed, share=share, low=low, high=high))
+        at_risk -= left[days]
     return tuple(steps)
 
 

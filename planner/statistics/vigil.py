@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import cache
 from math import log
 from typing import Final
 
@@ -53,6 +54,7 @@ def watch(vigil: Vigil, failures: Iterable[bool]) -> tuple[float, ...]:
     return tuple(levels)
 
 
+@cache
 def run_lengths(vigil: Vigil) -> RunLengths:
     """The average run lengths from zero, to the fineness of :data:`STATES` states."""
     return RunLengths(
@@ -84,16 +86,27 @@ def _reached(place: float) -> Sequence[tuple[int, float]]:
 
 
 def _solve(rows: list[list[float]]) -> list[float]:
-    """Gaussian elimination; the matrix is diagonally dominant, so that no rows need to change places."""
+    """Gaussian elimination within the band; the matrix is diagonally dominant, so no rows need to change places."""
     size = len(rows)
+    below, above = _band(rows)
     for pivot in range(size):
         top = rows[pivot]
-        for below in range(pivot + 1, size):
-            factor = rows[below][pivot] / top[pivot]
+        columns = (*range(pivot, min(size, pivot + above + 1)), size)
+        for row in rows[pivot + 1 : pivot + below + 1]:
+            factor = row[pivot] / top[pivot]
             if factor:
-                rows[below] = [a - factor * b for a, b in zip(rows[below], top, strict=True)]
+                for column in columns:
+                    row[column] -= factor * top[column]
     values = [0.0] * size
     for place in range(size - 1, -1, -1):
-        known = sum(rows[place][later] * values[later] for later in range(place + 1, size))
+        known = sum(rows[place][later] * values[later] for later in range(place + 1, min(size, place + above + 1)))
         values[place] = (rows[place][size] - known) / rows[place][place]
     return values
+
+
+def _band(rows: Sequence[Sequence[float]]) -> tuple[int, int]:
+    """How far the figures reach below and above the diagonal."""
+    offsets = [
+        column - place for place, row in enumerate(rows) for column, figure in enumerate(row[: len(rows)]) if figure
+    ]
+    return -min(offsets), max(offsets)
