@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gzip
 import json
 from dataclasses import dataclass
 from pathlib import Path
@@ -47,10 +48,15 @@ def scenario_path() -> Path:
     return Path(settings.BASE_DIR) / "fixtures" / "demo" / "clinic.json"
 
 
+def two_years_path() -> Path:
+    """Where the project keeps its simulated clinic, packed: two years of two surgeons whose true effect is known."""
+    return Path(settings.BASE_DIR) / "fixtures" / "demo" / "two_years" / "two_years.json.gz"
+
+
 def read_scenario(path: Path) -> Scenario:
     """The scenario in ``path``; an Obstacle if it is missing or is not one."""
     try:
-        whole = json.loads(path.read_text(encoding="utf-8"))
+        whole = json.loads(_text(path))
         return Scenario(
             clinic_id=whole["clinic"]["id"],
             clinic_name=whole["clinic"]["name"],
@@ -62,5 +68,9 @@ def read_scenario(path: Path) -> Scenario:
         raise Obstacle(
             f"The demo clinic cannot be read: {path} ({error.strerror}). Fetch the project again."
         ) from error
-    except (ValueError, KeyError, TypeError) as error:
+    except (ValueError, KeyError, TypeError, EOFError) as error:
         raise Obstacle(f"{path} holds no demo clinic ({error!r}). Fetch the project again.") from error
+
+
+def _text(path: Path) -> bytes:
+    return gzip.decompress(path.read_bytes()) if path.suffix == ".gz" else path.read_bytes()

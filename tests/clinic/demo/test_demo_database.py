@@ -1,5 +1,6 @@
 """The demo clinic enters the database whole, once, and as devices would have sent it."""
 
+import gzip
 import io
 import json
 import socket
@@ -12,7 +13,7 @@ from django.utils import timezone
 from clinic.demo import loading
 from clinic.demo.loading import is_loaded, load
 from clinic.demo.obstacle import Obstacle
-from clinic.demo.scenario import read_scenario, scenario_path
+from clinic.demo.scenario import read_scenario, scenario_path, two_years_path
 from clinic.ledger.models import Record
 from clinic.people.models import Clinic, Membership, User
 
@@ -31,18 +32,22 @@ def free_port():
         return probe.getsockname()[1]
 
 
-def _demo(port):
+def _demo(port, *, small=True):
     out = io.StringIO()
-    call_command("demo", port=port, no_serve=True, stdout=out)
+    call_command("demo", port=port, no_serve=True, small=small, stdout=out)
     return out.getvalue()
 
 
 def test_the_command_makes_everything_ready_and_shows_how_to_sign_in(built, scenario, free_port):
-    said = _demo(free_port)
+    simulated = read_scenario(two_years_path())
+
+    said = _demo(free_port, small=False)
 
     assert is_loaded(scenario)
+    assert is_loaded(simulated)
+    assert "simulated" in simulated.clinic_name
     assert f"http://127.0.0.1:{free_port}" in said
-    for account in scenario.accounts:
+    for account in (*scenario.accounts, *simulated.accounts):
         assert account.username in said
         assert account.password in said
 
@@ -99,6 +104,14 @@ def test_a_record_that_the_clinic_would_refuse_stops_the_load_and_is_named(scena
         load(read_scenario(path), now=timezone.now())
 
     assert not Clinic.objects.exists()
+
+
+def test_a_packed_file_that_was_cut_is_said_to_be_none(tmp_path):
+    path = tmp_path / "two_years.json.gz"
+    path.write_bytes(gzip.compress(b"{}" * 400)[:-12])
+
+    with pytest.raises(Obstacle, match="holds no demo clinic"):
+        read_scenario(path)
 
 
 @pytest.mark.parametrize("text", ["", "[]", '{"clinic": {}}', '{"clinic": {"id": 1, "name": 2}, "accounts": [{}]}'])

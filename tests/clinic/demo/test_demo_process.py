@@ -48,27 +48,27 @@ def _manage(*arguments, **variables):
 
 
 def test_from_nothing_to_ready(state, port):
-    done = _manage("demo", "--no-serve", "--port", port, CLINIC_STATE=state)
+    done = _manage("demo", "--small", "--no-serve", "--port", port, CLINIC_STATE=state)
 
     assert done.returncode == 0, done.stderr
-    assert "Loading the demo clinic ... done" in done.stdout
+    assert "Loading Orrimar Islands eye outreach ... done" in done.stdout
     assert (state / "clinic.sqlite3").is_file()
 
 
 def test_a_database_that_was_left_half_way_is_finished(state, port):
     assert _manage("migrate", "people", "0001", CLINIC_STATE=state).returncode == 0
 
-    done = _manage("demo", "--no-serve", "--port", port, CLINIC_STATE=state)
+    done = _manage("demo", "--small", "--no-serve", "--port", port, CLINIC_STATE=state)
 
     assert done.returncode == 0, done.stderr
-    assert "Loading the demo clinic ... done" in done.stdout
+    assert "Loading Orrimar Islands eye outreach ... done" in done.stdout
 
 
 def test_a_file_that_is_no_database_is_named_and_left_alone(state, port):
     state.mkdir()
     (state / "clinic.sqlite3").write_text("notes of somebody's holiday " * 50)
 
-    done = _manage("demo", "--no-serve", "--port", port, CLINIC_STATE=state)
+    done = _manage("demo", "--small", "--no-serve", "--port", port, CLINIC_STATE=state)
 
     assert done.returncode != 0
     assert f"{state / 'clinic.sqlite3'} cannot be used" in done.stderr
@@ -82,7 +82,7 @@ def test_a_folder_that_cannot_be_written_to_is_named(state, port, tmp_path, vari
     (tmp_path / "file").touch()
     place = tmp_path / "file" / "folder"
 
-    done = _manage("demo", "--no-serve", "--port", port, **{"CLINIC_STATE": state, variable: place})
+    done = _manage("demo", "--small", "--no-serve", "--port", port, **{"CLINIC_STATE": state, variable: place})
 
     assert done.returncode != 0
     assert str(place) in done.stderr
@@ -92,7 +92,7 @@ def test_a_folder_that_cannot_be_written_to_is_named(state, port, tmp_path, vari
 def test_it_serves_the_app_and_the_api_until_it_is_interrupted(state, port):
     scenario = read_scenario(scenario_path())
     server = subprocess.Popen(
-        [sys.executable, "-u", "manage.py", "demo", "--port", port],
+        [sys.executable, "-u", "manage.py", "demo", "--small", "--port", port],
         cwd=folders().project,
         env=_environment(CLINIC_STATE=state),
         stdout=subprocess.PIPE,

@@ -15,11 +15,12 @@ from clinic.build.steps import Steps
 from clinic.demo.database import bring_up_to_date, steps_missing
 from clinic.demo.loading import is_loaded, load
 from clinic.demo.obstacle import Obstacle
-from clinic.demo.scenario import Scenario, read_scenario, scenario_path
+from clinic.demo.scenario import Scenario, read_scenario, scenario_path, two_years_path
 from clinic.demo.serving import ADDRESS, open_server, require_free
 
 if TYPE_CHECKING:
     from argparse import ArgumentParser
+    from pathlib import Path
 
 STOPPED = "\nStopped. Nothing is lost; the same command goes on from here.\n"
 
@@ -31,15 +32,16 @@ class Command(BaseCommand):
     requires_system_checks: list[str] = []  # noqa: RUF012 - Django's own way
 
     def add_arguments(self, parser: ArgumentParser) -> None:
-        """``--port`` and ``--no-serve``."""
+        """``--port``, ``--no-serve`` and ``--small``."""
         parser.add_argument("--port", type=int, default=8000, help="the port to serve on (8000)")
         parser.add_argument("--no-serve", action="store_true", help="stop when everything is ready")
+        parser.add_argument("--small", action="store_true", help="without the clinic of two simulated years")
 
-    def handle(self, *, port: int, no_serve: bool, **_: Any) -> None:  # noqa: ANN401 - Django's own options
+    def handle(self, *, port: int, no_serve: bool, small: bool, **_: Any) -> None:  # noqa: ANN401 - Django's own options
         """Everything in order; whatever stands in the way is told in a sentence."""
         self.stdout.ending = ""
         try:
-            welcome = self._prepare(port)
+            welcome = self._prepare(port, [scenario_path()] if small else [scenario_path(), two_years_path()])
             if no_serve:
                 self.stdout.write(welcome)
                 return
@@ -53,35 +55,34 @@ class Command(BaseCommand):
         except KeyboardInterrupt:
             self.stdout.write(STOPPED)
 
-    def _prepare(self, port: int) -> str:
+    def _prepare(self, port: int, paths: list[Path]) -> str:
         if settings.PRODUCTION:
             raise Obstacle("The demo's passwords are known to all: it does not run with CLINIC_MODE=production.")
         steps = Steps(self.stdout)
         require_free(port)
-        scenario = read_scenario(scenario_path())
+        scenarios = [read_scenario(path) for path in paths]
         build(folders(), steps)
         if missing := steps_missing():
             with steps.step(f"Bringing the database up to date ({missing} steps)"):
                 bring_up_to_date()
-        if not is_loaded(scenario):
-            with steps.step("Loading the demo clinic"):
-                load(scenario, now=timezone.now())
-        return _welcome(scenario, port)
+        for scenario in scenarios:
+            if not is_loaded(scenario):
+                with steps.step(f"Loading {scenario.clinic_name}"):
+                    load(scenario, now=timezone.now())
+        return _welcome(scenarios, port)
 
 
-def _welcome(scenario: Scenario, port: int) -> str:
-    width = max(len(account.username) for account in scenario.accounts)
-    passwords = max(len(account.password) for account in scenario.accounts)
-    people = [
-        f"  {account.username:<{width}}  {account.password:<{passwords}}  {account.full_name}, {account.role}"
-        for account in scenario.accounts
-    ]
-    return "\n".join(
-        [
-            "",
+def _welcome(scenarios: list[Scenario], port: int) -> str:
+    everybody = [account for scenario in scenarios for account in scenario.accounts]
+    width = max(len(account.username) for account in everybody)
+    passwords = max(len(account.password) for account in everybody)
+    lines = ["", f"Open http://{ADDRESS}:{port} and sign in as (name, password)."]
+    for scenario in scenarios:
+        lines += [
             f"{scenario.clinic_name}: an invented clinic with invented patients.",
-            f"Open http://{ADDRESS}:{port} and sign in as (name, password):",
-            *people,
-            "",
+            *(
+                f"  {account.username:<{width}}  {account.password:<{passwords}}  {account.full_name}, {account.role}"
+                for account in scenario.accounts
+            ),
         ]
-    )
+    return "\n".join([*lines, ""])
