@@ -9,7 +9,7 @@ from typing import NoReturn
 from planner.codec.faults import spell
 from planner.errors import Fault, Refused
 
-MOST_CHARACTERS = 8_000_000
+MOST_CHARACTERS = 12_000_000
 """Above the longest honest request: ten thousand operations with what was seen of them, for an audit."""
 
 MOST_LEVELS = 40

@@ -3,22 +3,13 @@
 from __future__ import annotations
 
 from planner.codec import read, write
+from planner.desk.asks.watching import refuse_blind_watch
 from planner.desk.fields import Fields
-from planner.errors import Fault, Refused
 from planner.results import Reporting, report_groups
 
 
 def ask(fields: Fields) -> object:
     """``[GroupReport]``; refused where the watch would expect no fewer failures than it calls worse."""
     asked = read(Reporting, fields)
-    if asked.failures_worse <= asked.failures_expected:
-        raise Refused(
-            Fault(
-                code="watch_cannot_tell",
-                text="What is worse must be more than what is expected.",
-                field="failures_worse",
-                value=f"{asked.failures_worse:g}",
-                allowed=f"more than {asked.failures_expected:g}",
-            )
-        )
+    refuse_blind_watch(asked)
     return [write(group) for group in report_groups(asked)]

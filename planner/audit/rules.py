@@ -1,0 +1,53 @@
+"""How everything is counted, for who reads the figures."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.audit.question import Question
+from planner.provenance import Mark, Provenance
+from planner.results.definitions import DEFINITIONS
+from planner.values.statement import Statement
+
+COUNTED = Provenance(mark=Mark.HOUSE_RULE, source="how this program counts, set by whoever asks where it can be")
+EXACT = Provenance(mark=Mark.PUBLISHED, source="Clopper and Pearson, Biometrika 1934;26:404-13")
+LASTING = Provenance(mark=Mark.PUBLISHED, source="Kaplan and Meier, J Am Stat Assoc 1958;53:457-81")
+WATCH = Provenance(
+    mark=Mark.PUBLISHED,
+    source="Steiner et al., Biostatistics 2000;1:441-52; run lengths: Brook and Evans, Biometrika 1972;59:539-49",
+)
+
+
+def rules(asked: Question) -> Iterator[Statement]:
+    """Definitions first, then the statistics."""
+    for definition in DEFINITIONS:
+        yield Statement(
+            code=definition.id, text=f"Success: {definition.words}.", provenance=definition.provenance, facts={}
+        )
+    for code, text, provenance in (
+        (
+            "window",
+            (
+                f"What counts is the last visit from day {asked.first_days} to day {asked.last_days} after the "
+                "operation, measured with the correction of the plan, before any further operation."
+            ),
+            COUNTED,
+        ),
+        ("everybody", "Every operation is counted; who was not seen is missing and never left out.", COUNTED),
+        ("interval", "Intervals of shares are exact and hold the truth at least 95 times of 100.", EXACT),
+        (
+            "lasting",
+            (
+                "How long it lasts: from a first visit within 10 Δ until a visit finds more, or another operation; the "
+                "loss is dated to the visit that found it, so the truth is earlier. Intervals: log-log, Greenwood."
+            ),
+            LASTING,
+        ),
+        ("watch", "The watch counts who is not within 10 Δ at that visit, in the order of the operations.", WATCH),
+        (
+            "unadjusted",
+            "Nothing is adjusted for how hard the cases were: compare the case mix before comparing groups.",
+            COUNTED,
+        ),
+    ):
+        yield Statement(code=code, text=text, provenance=provenance, facts={})
