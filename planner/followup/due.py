@@ -33,7 +33,7 @@ class Question:
     """``usual`` are the visits where nothing else was planned: the clinic's own, or those of common practice."""
 
     today: Annotated[str, IsoDate()]
-    operations: Annotated[tuple[Operated, ...], Length(0, 5000), Unique(("id",))]
+    operations: Annotated[tuple[Operated, ...], Length(0, 20_000), Unique(("id",))]
     usual: PlannedVisits = USUAL_VISITS
 
 

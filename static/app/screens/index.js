@@ -33,6 +33,10 @@ export const screens = [
   { path: '/patients/:patient/card/:signature', phase: 'open', load: () => import('./card/screen.js') },
   { path: '/patients/:patient/operation/:signature', phase: 'open', load: () => import('./operation/screen.js') },
   { path: '/patients/:patient/adjust/:operation', phase: 'open', load: () => import('./adjustment/screen.js') },
+  { path: '/patients/:patient/course/:operation', phase: 'open', load: () => import('./course/screen.js') },
+  { path: '/patients/:patient/visit/:operation/:visit', phase: 'open', load: () => import('./visit/screen.js') },
+  { path: '/patients/:patient/visit/:operation/:visit/measure', phase: 'open', load: () => import('./measure/screen.js') },
+  { path: '/patients/:patient/visit/:operation/:visit/measure/:examination', phase: 'open', load: () => import('./measure/screen.js') },
   { path: '/patients/:patient/checks/:signature', phase: 'open', load: () => import('./theatre-check/screen.js') },
 
   { path: '/patients/:patient/set-up/:plan', phase: 'open', load: () => import('./set-up/screen.js') },
@@ -41,6 +45,7 @@ export const screens = [
   { path: '/lists/new', phase: 'open', load: () => import('./operating-list/screen.js') },
   { path: '/lists/packing', phase: 'open', load: () => import('./packing/screen.js') },
   { path: '/lists/:list', phase: 'open', load: () => import('./operating-list/screen.js') },
+  { path: '/visits', phase: 'open', load: () => import('./visits/screen.js') },
   { path: '/practice', phase: 'open', load: () => import('./practice/screen.js') },
 
   { path: '/hand-over', phase: 'open', load: () => import('./hand-over/screen.js') },

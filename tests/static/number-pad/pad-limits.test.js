@@ -32,6 +32,7 @@ test('the pads block exactly what the engine refuses', () => {
   assert.deepEqual(LIMITS.second_pd, within(source('technique'), 'Prisms', 'horizontal_second_pd'));
   assert.deepEqual(LIMITS.second_pd, within(source('technique'), 'Prisms', 'vertical_second_pd'));
   assert.deepEqual(LIMITS.prism_from_cornea_mm, within(source('technique'), 'Prisms', 'prism_from_cornea_mm'));
+  assert.deepEqual(LIMITS.stereo_octaves_lost, within(source('follow_up'), 'FollowUp', 'stereo_octaves_lost'));
   assert.deepEqual(LIMITS.pupil_distance_mm, within(examination, 'Examination', 'pupil_distance_mm'));
   for (const field of ['turn_deg', 'tilt_deg', 'chin_deg']) assert.deepEqual(LIMITS.posture_deg, within(source('motility'), 'HeadPosture', field));
   for (const [name, limits] of Object.entries({ Lens: LIMITS.lens_d, Torsion: LIMITS.torsion_deg, Dissociated: LIMITS.dvd_pd, AxialLength: LIMITS.axial_length_mm })) {

@@ -32,3 +32,12 @@ test('nobody is led to what the clinic would refuse of them', () => {
     also: undefined,
   });
 });
+
+test('after the operation a visit is the next step, for whoever may record one', () => {
+  const signed = { state: 'signed', examination, plan, signature };
+  const at = { unfinished: false, visit: { to: '/visit', isBegun: false }, may: all };
+  assert.deepEqual(nextSteps('P', signed, at), { next: { label: 'Record a visit', to: '/visit' }, also: { label: 'Measure again', to: '/patients/P/measure' } });
+  assert.equal(nextSteps('P', signed, { ...at, visit: { to: '/visit', isBegun: true } }).next?.label, 'Continue the visit');
+  assert.equal(nextSteps('P', signed, { ...at, unfinished: true }).next?.label, 'Continue measuring');
+  assert.equal(nextSteps('P', signed, { ...at, may: (kind) => kind !== 'follow_up' }).next?.label, 'Open the card');
+});

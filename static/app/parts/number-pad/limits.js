@@ -19,4 +19,5 @@ export const LIMITS = {
   torsion_deg: { low: -40, high: 40 },
   dvd_pd: { low: 0, high: 60 },
   posture_deg: { low: 0, high: 60 },
+  stereo_octaves_lost: { low: 0, high: 12 },
 };

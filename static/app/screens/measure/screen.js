@@ -13,16 +13,20 @@ import { records } from '../../store/store.js';
 import { html, useEffect } from '../../vendor/preact.js';
 import { SittingScreen } from './sitting-screen.js';
 
-/** @param {{patient: string, examination?: string}} props ids; without an examination a new one begins */
-export default function Measure({ patient: id, examination: examinationId }) {
+/**
+ * @param {{patient: string, examination?: string, operation?: string, visit?: string}} props ids; without an examination a new
+ *   one begins; with an operation it is measured for a visit after it, and leads back there
+ */
+export default function Measure({ patient: id, examination: examinationId, operation, visit }) {
   const all = useObservable(records);
   const { clinic } = useObservable(session);
   const [patient] = heads(all, 'patient', id);
   const corrected = examinationId ? find(all, examinationId) : undefined;
   const newest = corrected && newestOf(all, corrected);
+  const visitPlace = operation ? `/patients/${id}/visit/${operation}/${visit}` : undefined;
 
   useEffect(() => {
-    if (newest && newest.id !== examinationId) go(`/patients/${id}/measure/${newest.id}`, { replace: true });
+    if (newest && newest.id !== examinationId) go(`${visitPlace ?? `/patients/${id}`}/measure/${newest.id}`, { replace: true });
   }, [newest?.id, examinationId]);
 
   if (!patient) return html`<${Absent} what="This patient" step=${{ label: 'Show all patients', to: '/patients' }} />`;
@@ -34,7 +38,7 @@ export default function Measure({ patient: id, examination: examinationId }) {
       <p>Measurements are recorded by surgeons and clinic staff. Your role in this clinic is ${clinic?.role ?? 'not known'}.</p>
     <//>`;
   }
-  return html`<${SittingScreen} key=${examinationId ?? 'new'} patient=${patient} corrected=${corrected} />`;
+  return html`<${SittingScreen} key=${examinationId ?? 'new'} patient=${patient} corrected=${corrected} visitPlace=${visitPlace} />`;
 }
 
 /**

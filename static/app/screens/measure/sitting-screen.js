@@ -20,8 +20,8 @@ import { useSitting } from './use-sitting.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
 
-/** @param {{patient: LedgerRecord, corrected?: LedgerRecord}} props */
-export function SittingScreen({ patient, corrected }) {
+/** @param {{patient: LedgerRecord, corrected?: LedgerRecord, visitPlace?: string}} props `visitPlace`: the visit that it is measured for */
+export function SittingScreen({ patient, corrected, visitPlace }) {
   const id = patient.patient;
   const { sitting, change, show, undo, canUndo, discard, draftName } = useSitting(id, corrected, today());
   const [faults, setFaults] = useState(/** @type {import('./saving.js').FaultFacts[]} */ ([]));
@@ -44,7 +44,7 @@ export function SittingScreen({ patient, corrected }) {
       setFaults(found);
       if (found.length === 0) {
         const record = await saveExamination({ patient: id, corrected, body, draftName });
-        go(`/patients/${id}/findings/${record.id}`, { replace: true });
+        go(visitPlace ?? `/patients/${id}/findings/${record.id}`, { replace: true });
       }
     } catch (error) {
       setFaults([{ code: 'not_saved', text: 'This phone could not store the examination.', field: '', value: '', allowed: String(error?.text ?? error) }]);
@@ -62,7 +62,7 @@ export function SittingScreen({ patient, corrected }) {
   return html`<${Frame}
     title=${corrected ? 'Correct or add' : 'Measure'}
     patient=${patient.body}
-    back=${`/patients/${id}`}
+    back=${visitPlace ?? `/patients/${id}`}
     layout="wide"
     also=${canUndo ? { label: 'Undo', act: undo } : undefined}
     next=${nextStep()}

@@ -3,13 +3,17 @@
 /**
  * @param {string} id the patient's
  * @param {import('../patients/progress.js').Progress} progress
- * @param {{unfinished: boolean, may: (kind: string) => boolean}} here `unfinished`: an examination was begun and not yet saved;
- *   `may`: whether the person may write records of a kind
+ * @param {{unfinished: boolean, visit?: {to: string, isBegun: boolean} | null, may: (kind: string) => boolean}} here `unfinished`: an
+ *   examination was begun and not yet saved; `visit`: the case is at its visits after the operation; `may`: whether the person may
+ *   write records of a kind
  * @returns {{next?: {label: string, to: string}, also?: {label: string, to: string}}}
  */
-export function nextSteps(id, progress, { unfinished, may }) {
+export function nextSteps(id, progress, { unfinished, visit, may }) {
   const home = `/patients/${id}`;
   const measure = (/** @type {string} */ label) => (may('examination') ? { label, to: `${home}/measure` } : undefined);
+  if (visit && may('follow_up') && (visit.isBegun || !unfinished)) {
+    return { next: { label: visit.isBegun ? 'Continue the visit' : 'Record a visit', to: visit.to }, also: measure(unfinished ? 'Continue measuring' : 'Measure again') };
+  }
   if (unfinished && may('examination')) return { next: measure('Continue measuring') };
 
   const also = measure('Measure again');

@@ -6,6 +6,7 @@ import { useRights } from '../../planning/use-rights.js';
 import { html } from '../../vendor/preact.js';
 import { placeWords } from '../../words/anatomy.js';
 import { workShort } from '../../words/operation.js';
+import { FollowedLine } from './followed-line.js';
 import { TakeBack } from './take-back.js';
 
 /** @typedef {import('../../planning/operations.js').Operated} Operated */
@@ -33,6 +34,7 @@ export function OperatedList({ patient, operated }) {
         html`<${AdjustWindow} window=${open}>
           ${rights.write('adjustment') && html`<a class="button" href=${`${home}/adjust/${operation.id}`}>Record the adjustment</a>`}
         <//>`}
+        <${FollowedLine} operation=${operation} />
         <div class="buttons">
           <a class="button" href=${`${home}/operation/${body.signature_id}`}>Operation note</a>
           <${TakeBack} record=${adjustment ?? operation} what=${adjustment ? 'this adjustment' : 'this operation record'} />

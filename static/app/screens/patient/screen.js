@@ -4,6 +4,7 @@ import { Empty } from '../../parts/empty/empty.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { useRoomForTwo } from '../../parts/room/room.js';
 import { StateWord } from '../../parts/state-word/state-word.js';
+import { followedOf } from '../../planning/following.js';
 import { useRights } from '../../planning/use-rights.js';
 import { drafts, records } from '../../store/store.js';
 import { html, useMemo } from '../../vendor/preact.js';
@@ -13,6 +14,7 @@ import { Home } from './home.js';
 import { OnePerson } from './one-person.js';
 import { lineOf } from './line.js';
 import { nextSteps } from './next.js';
+import { toVisit } from './to-visit.js';
 import { TwinHints } from './twin-hints.js';
 
 /** @param {{patient: string}} props the patient's id */
@@ -24,7 +26,8 @@ export default function Patient({ patient: id }) {
   if (!line) return html`<${Unknown} />`;
 
   const unfinished = drafts.names().includes(`examination/${id}`);
-  const steps = nextSteps(id, line.progress, { unfinished, may: rights.write });
+  const visit = toVisit(followedOf(all, id), line.progress, drafts.names());
+  const steps = nextSteps(id, line.progress, { unfinished, visit, may: rights.write });
   const beside = roomy ? { label: 'Patients', content: html`<${PatientList} current=${id} />` } : undefined;
   return html`<${Frame}
     title="Case"

@@ -11,7 +11,7 @@ export default function Patients() {
   const roomy = useRoomForTwo();
   const rights = useRights();
   const next = rights.write('patient') ? { label: 'New patient', to: '/patients/new' } : undefined;
-  const settings = html`<span class="buttons"><a class="button bare" href="#/lists">Lists</a><a class="button bare" href="#/scan">Scan a card</a><a class="button bare" href="#/settings"><${Mark} name="settings" />Settings</a></span>`;
+  const settings = html`<span class="buttons"><a class="button bare" href="#/lists">Lists</a>${rights.role !== 'theatre' && html`<a class="button bare" href="#/visits">Visits</a>`}<a class="button bare" href="#/scan">Scan a card</a><a class="button bare" href="#/settings"><${Mark} name="settings" />Settings</a></span>`;
   return html`<${Frame} title="Patients" layout=${roomy ? 'wide' : 'column'} corner=${settings} next=${next}>
     ${roomy
       ? html`<div class="beside">

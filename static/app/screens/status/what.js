@@ -87,6 +87,7 @@ export function placeOf(records, record) {
   if (kind === 'set_up') return `${home}/set-up/${body.plan_id}`;
   if (kind === 'theatre_check') return `${home}/checks/${body.signature_id}`;
   if (kind === 'operation') return `${home}/operation/${body.signature_id}`;
+  if (kind === 'follow_up') return `${home}/visit/${body.operation_id}/${id}`;
   if (kind === 'adjustment') return `${home}/adjust/${body.operation_id}`;
   const target = kind === 'retraction' ? find(records, body.record_id) : undefined;
   return target && isOfTheClinic(target) ? OF_THE_CLINIC[target.kind].place(patient) : home;

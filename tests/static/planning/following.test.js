@@ -1,0 +1,69 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { careOf, dueQuestion, followedBy, followedOf, isMeasuredAnew, measuredOn, visitsOf, watchQuestion } from '../../../static/app/planning/following.js';
+
+const record = (/** @type {string} */ id, /** @type {string} */ kind, /** @type {any} */ body, /** @type {any} */ more = {}) =>
+  /** @type {any} */ ({ id, kind, patient: 'p', supersedes: [], digest: `digest of ${id}`, body, ...more });
+const operation = (/** @type {string} */ id, operated_on = '2026-11-25', /** @type {any} */ more = {}, eye = 'right') =>
+  record(id, 'operation', { operated_on, signature_id: `signature of ${id}`, muscles: [{ eye, muscle: 'MR', done: {} }] }, more);
+const visit = (/** @type {string} */ id, operation_id = '1', seen_on = '2026-11-26', /** @type {any} */ body = {}) => record(id, 'follow_up', { operation_id, seen_on, visit: id, ...body });
+const ids = (/** @type {any[]} */ all) => all.map(({ id }) => id);
+
+test('visits stay with an operation whose record was corrected since, in the order of their days', () => {
+  const again = operation('2', '2026-11-25', { supersedes: ['1'] });
+  const all = [operation('1'), visit('5', '2', '2026-12-02'), visit('6', '1', '2026-11-26'), visit('7', 'other'), again];
+  assert.deepEqual(ids(visitsOf(all, again)), ['6', '5']);
+  assert.equal(followedBy(all, '1')?.operation.id, '2');
+});
+
+test('visits of an operation end when the same eye is operated again, and not with the other eye', () => {
+  const first = operation('1', '2026-01-01');
+  const ended = (/** @type {any} */ later) => followedOf([first, later], 'p').map(({ endedOn }) => endedOn);
+  assert.deepEqual(ended(operation('2', '2026-06-01')), ['2026-06-01', null]);
+  assert.deepEqual(ended(operation('2', '2026-06-01', {}, 'left')), [null, null]);
+  assert.deepEqual(ended(operation('2', '2026-06-01', { patient: 'q' })), [null]);
+});
+
+test('the engine is told the day, the visits kept and where they end', () => {
+  const all = [operation('1'), visit('5')];
+  assert.deepEqual(dueQuestion(followedOf(all), '2026-11-30'), {
+    today: '2026-11-30',
+    operations: [{ id: '1', operated_on: '2026-11-25', follow_ups: [all[1].body], ended_on: null }],
+  });
+});
+
+test('a course is asked with the plan that was signed and the very examination of each visit', () => {
+  const [plan, signature] = [record('plan', 'plan', { a: 'plan' }), record('signature of 1', 'signature', { plan_id: 'plan' })];
+  const examination = record('e', 'examination', { examined_on: '2026-11-26' });
+  const all = [operation('1'), visit('5', '1', '2026-11-26', { examination_id: 'e' }), plan, signature, examination];
+  const care = careOf(all, followedOf(all)[0], '2026-11-30');
+  assert.deepEqual([care?.plan, care?.attended[0].examination, care?.today], [{ a: 'plan' }, examination.body, '2026-11-30']);
+  assert.equal(careOf([all[0]], followedOf([all[0]])[0], null), null);
+});
+
+test('what must not wait is looked for in the first days and after a visit of the last weeks', () => {
+  const [plan, signature] = [record('plan', 'plan', {}), record('signature of 1', 'signature', { plan_id: 'plan' })];
+  const watched = (/** @type {string} */ today, /** @type {any[]} */ ...visits) => {
+    const all = [operation('1'), plan, signature, ...visits];
+    return watchQuestion(all, followedOf(all), today).operations.length;
+  };
+  assert.deepEqual([watched('2026-12-01'), watched('2026-12-02')], [1, 0]);
+  assert.deepEqual([watched('2027-01-25', visit('5')), watched('2027-01-26', visit('5'))], [1, 0]);
+});
+
+test('an examination of that day is taken unless another visit claims it', () => {
+  const examination = record('e', 'examination', { examined_on: '2026-11-26' });
+  const claimed = visit('5', '1', '2026-11-26', { examination_id: 'e' });
+  const here = operation('1');
+  assert.deepEqual(ids(measuredOn([examination], here, '2026-11-26')), ['e']);
+  assert.deepEqual(ids(measuredOn([examination], here, '2026-11-27')), []);
+  assert.deepEqual(ids(measuredOn([examination, claimed], here, '2026-11-26')), []);
+  assert.deepEqual(ids(measuredOn([examination, claimed], here, '2026-11-26', '5')), ['e']);
+});
+
+test('a measurement that was changed after its visit is told', () => {
+  const examination = record('e', 'examination', { examined_on: '2026-11-26' });
+  const changed = record('f', 'examination', { examined_on: '2026-11-26' }, { supersedes: ['e'] });
+  const of = visit('5', '1', '2026-11-26', { examination_id: 'e' });
+  assert.deepEqual([isMeasuredAnew([examination, of], of), isMeasuredAnew([examination, changed, of], of)], [false, true]);
+});
