@@ -39,10 +39,16 @@ outcomes           ``operations: [{id, care}]``, ``notebooks``,            ``[Ou
 notebook_template                                                          ``{text, columns}``
 read_notebook      ``text`` of a file, ``title``, ``surgeon_name``,        ``NotebookReading``
                    ``held`` notebooks
+fhir_export        ``records``, ``cards``, ``export_id``, ``exported_at``  a FHIR Bundle
+fhir_import        ``bundle``, ``bringer``                                 ``Taking``
 results            ``results``, ``by``, visits, what is expected           ``[GroupReport]``
+audit              the same, ``own``, ``only``, ``clinic``, ``untold``     ``Audit``
+audit_pdf          the same, ``on``                                        ``{pdf: base64}``
+audit_export       ``cases: [{result, person, born_on}]``,                 ``Exported``
+                   ``shifts_days`` by person, visits that count
 calibrate          ``family``, ``cases``, ``window``                      ``Calibration``
-suggest            ``case``, ``families: [{family, cases}]``, ``window``     ``OwnColumn``
 counselling        ``plan``                                                ``CounsellingPage``
+suggest            ``case``, ``families: [{family, cases}]``, ``window``     ``OwnColumn``
 course             ``plan``, ``operation``, ``adjustment``,             ``Course``
                    ``attended``: follow-ups with examinations, ``today``
 visits_due         ``today``, ``operations`` each with ``follow_ups``,     ``Attendance``

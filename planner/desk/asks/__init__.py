@@ -11,6 +11,7 @@ from collections.abc import Callable
 from planner.desk.asks import (
     about,
     audit,
+    audit_export,
     audit_pdf,
     calibrate,
     card,
@@ -91,6 +92,7 @@ ASKS: dict[str, Callable[[Fields], object]] = {
     "calibrate": calibrate.ask,
     "results": results.ask,
     "audit": audit.ask,
+    "audit_export": audit_export.ask,
     "audit_pdf": audit_pdf.ask,
     "entered_twice": entered_twice.ask,
     "counselling": counselling.ask,
