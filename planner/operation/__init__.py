@@ -10,7 +10,10 @@
 ``window``       when an adjustable suture can be adjusted
 ``reviewing``    all of it for one record
 ``adjusting``    an adjustment held against its operation
-``positions``    the muscles as operations and adjustments left them: the previous operations of an examination
+``positions``    the muscles as one operation and its adjustment left them
+``final``        the record as its adjustment left it, for reckoning
+``unsettled``    two records of one operation: what they differ in, said and never merged
+``earlier``      the previous operations of an examination
 ``pointers``     what is thought of first in a complication
 ``note``         the operation note as a value, and its drawing
 
@@ -20,8 +23,9 @@ until it says why, and it says so on every page. A cutting needle in sclera alon
 
 from planner.operation.adjusting import review_adjustment
 from planner.operation.drafting import Begun, draft
+from planner.operation.earlier import earlier_muscles
 from planner.operation.hindrances import hindrances
-from planner.operation.positions import Done, earlier_muscles
+from planner.operation.positions import Done
 from planner.operation.reviewing import review
 
 __all__ = ["Begun", "Done", "draft", "earlier_muscles", "hindrances", "review", "review_adjustment"]

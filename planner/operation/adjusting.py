@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from datetime import datetime
 
 from planner.errors import Fault
-from planner.operation.positions import Done, earlier_muscles, final_mm
+from planner.operation.positions import Done, final_mm, muscles_left
 from planner.operation.window import BLOCK, BLOCK_HOURS, LATEST, LATEST_HOURS
 from planner.operation.works import place_words
 from planner.records.operation import Adjustment, OperationRecord
@@ -22,7 +22,7 @@ def review_adjustment(operation: OperationRecord, adjustment: Adjustment) -> Adj
     return AdjustmentReview(
         notices=tuple(_notices(operation, adjustment)),
         hindrances=hindrances(operation, adjustment),
-        positions=earlier_muscles([Done(operation=operation, adjustment=adjustment)]),
+        positions=muscles_left(Done(operation=operation, adjustment=adjustment)),
     )
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from planner.figures import mm
@@ -32,9 +32,9 @@ class Done:
     adjustment: Adjustment | None = None
 
 
-def earlier_muscles(done: Iterable[Done]) -> tuple[EarlierMuscle, ...]:
-    """Every muscle that was operated, or found out of its place, in the order of the operations."""
-    return tuple(muscle for each in done for muscle in _of_one(each))
+def muscles_left(done: Done) -> tuple[EarlierMuscle, ...]:
+    """Every muscle that was operated, or found out of its place, as one record says it."""
+    return tuple(_of_one(done))
 
 
 def final_mm(work: MuscleWork, moved: MovedMuscle | None) -> float | None:

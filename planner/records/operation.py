@@ -117,6 +117,7 @@ class OperationRecord:
 
     It binds the signature and the signed plan by id and digest. ``tied_at`` is when the adjustable suture was tied,
     ``block_at`` when the last local block was given; ``window`` follows from both and is null without ``tied_at``.
+    ``recorded_by`` is who wrote it where that was not ``surgeon_name``, who operated; else it is empty.
     """
 
     schema: int = 1
@@ -135,6 +136,7 @@ class OperationRecord:
     block_at: Annotated[str, IsoMoment()] | None = None
     window: Window | None = None
     note: Annotated[str, Prose(0, 2000)] = ""
+    recorded_by: Annotated[str, Length(0, 120)] = ""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -167,6 +169,7 @@ class Adjustment:
     """Body of an ``adjustment`` record, schema 1: the end of the adjustable window.
 
     Nothing moved means that the sutures were tied as they were. It binds the operation record by id and digest.
+    ``recorded_by`` is who wrote it where that was not ``surgeon_name``, who adjusted; else it is empty.
     """
 
     schema: int = 1
@@ -178,3 +181,4 @@ class Adjustment:
     moved: Annotated[tuple[MovedMuscle, ...], Length(0, 12), Unique(("eye", "muscle"))] = ()
     after: Alignments = ()
     note: Annotated[str, Prose(0, 2000)] = ""
+    recorded_by: Annotated[str, Length(0, 120)] = ""

@@ -1,6 +1,7 @@
 """An adjustable suture, adjusted or tied as it was: what ends the window of an operation.
 
-Codes: ``operation_digest_differs``, and those of :mod:`planner.operation.adjusting`.
+Codes: ``operation_digest_differs``, and those of :mod:`planner.operation.adjusting` and
+:mod:`clinic.sync.kinds.surgeon`.
 """
 
 from __future__ import annotations
@@ -9,6 +10,7 @@ from uuid import UUID
 
 from clinic.people.role import Role
 from clinic.sync.kinds.kind import Incoming, Kind, Theatre
+from clinic.sync.kinds.surgeon import check_recorder, check_surgeon
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
 from planner.operation.adjusting import hindrances
@@ -20,6 +22,11 @@ def about(body: Adjustment) -> UUID:
     return UUID(body.operation_id)
 
 
+def check(incoming: Incoming[Adjustment]) -> None:
+    """Nobody writes in another person's name."""
+    check_recorder(incoming.body, incoming.sender)
+
+
 def fit(incoming: Incoming[Adjustment], known: Known) -> None:
     """The very operation, and only sutures of it that can be adjusted."""
     body, who = incoming.body, incoming.entry.patient
@@ -27,7 +34,10 @@ def fit(incoming: Incoming[Adjustment], known: Known) -> None:
     if operation.digest != body.operation_digest:
         text = "The adjustment is of another content of the operation."
         raise Rejected("operation_digest_differs", text, field="body.operation_digest")
-    for fault in hindrances(operation.read(OperationRecord), body):
+    operated = operation.read(OperationRecord)
+    older = [known.records[superseded].read(Adjustment) for superseded in incoming.entry.supersedes]
+    check_surgeon(body, {operated.surgeon_name, *(each.surgeon_name for each in older)})
+    for fault in hindrances(operated, body):
         raise Rejected(fault.code, fault.text, field=f"body.{fault.field}")
 
 
@@ -38,5 +48,6 @@ KIND = Kind(
     theatre=Theatre.OF_CARDS,
     about=about,
     references=lambda body: (about(body),),
+    check=check,
     fit=fit,
 )

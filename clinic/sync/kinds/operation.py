@@ -3,8 +3,9 @@
 Only surgeons write it: it says what they did. The engine holds it against the stored plan again, so that what differs
 has its reason and no muscle of the plan is passed over. A plan that was replaced or taken back since keeps nobody from
 writing down what was done by it.
+The surgeon is who holds the account, or the one who signed and then who wrote it down stands beside.
 Codes: ``signature_digest_differs``, ``plan_digest_differs``, ``other_signature``, and those of
-:mod:`planner.operation.hindrances`.
+:mod:`planner.operation.hindrances` and :mod:`clinic.sync.kinds.surgeon`.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from uuid import UUID
 
 from clinic.people.role import Role
 from clinic.sync.kinds.kind import Incoming, Kind, Theatre
+from clinic.sync.kinds.surgeon import check_recorder, check_surgeon
 from clinic.sync.known import Known
 from clinic.sync.result import Rejected
 from planner.operation import hindrances
@@ -30,6 +32,11 @@ def references(body: OperationRecord) -> tuple[UUID, ...]:
     return about(body), UUID(body.plan_id)
 
 
+def check(incoming: Incoming[OperationRecord]) -> None:
+    """Nobody writes in another person's name."""
+    check_recorder(incoming.body, incoming.sender)
+
+
 def fit(incoming: Incoming[OperationRecord], known: Known) -> None:
     """The very plan and signature, a correction of the same operation, and nothing that hinders it."""
     record, who = incoming.body, incoming.entry.patient
@@ -41,10 +48,12 @@ def fit(incoming: Incoming[OperationRecord], known: Known) -> None:
     if plan.digest != record.plan_digest:
         text = "The operation was done by another content of the plan."
         raise Rejected("plan_digest_differs", text, field="body.plan_digest")
-    for superseded in incoming.entry.supersedes:
-        if known.records[superseded].read(OperationRecord).signature_id != record.signature_id:
-            raise Rejected("other_signature", "A correction is of the same operation.", field="supersedes")
-    for fault in hindrances(plan.read(Plan), signature.read(Signature), record):
+    signed = signature.read(Signature)
+    older = [known.records[superseded].read(OperationRecord) for superseded in incoming.entry.supersedes]
+    if any(each.signature_id != record.signature_id for each in older):
+        raise Rejected("other_signature", "A correction is of the same operation.", field="supersedes")
+    check_surgeon(record, {signed.signer_name, *(each.surgeon_name for each in older)})
+    for fault in hindrances(plan.read(Plan), signed, record):
         raise Rejected(fault.code, fault.text, field=f"body.{fault.field}")
 
 
@@ -55,5 +64,6 @@ KIND = Kind(
     theatre=Theatre.OF_CARDS,
     about=about,
     references=references,
+    check=check,
     fit=fit,
 )

@@ -15,7 +15,10 @@ from planner.records.operation import Adjustment, OperationRecord
 
 @dataclass(frozen=True, kw_only=True)
 class Recorded:
-    """Operations in the order in which they were done, and what adjusted them: each names its operation's digest."""
+    """Operations in the order in which they were done, and what adjusted them: each names its operation's digest.
+
+    Several of one signature, or several adjustments of one operation, are records that nobody has settled yet.
+    """
 
     operations: Annotated[tuple[OperationRecord, ...], Length(0, 40)]
     adjustments: Annotated[tuple[Adjustment, ...], Length(0, 40)] = ()
@@ -24,9 +27,13 @@ class Recorded:
 def ask(fields: Fields) -> object:
     """A list of ``EarlierMuscle``."""
     asked = read(Recorded, fields)
-    adjusted = {each.operation_digest: each for each in asked.adjustments}
     done = [
-        operation.Done(operation=each, adjustment=adjusted.get(digest(as_it_came)))
+        operation.Done(operation=each, adjustment=adjustment)
         for each, as_it_came in zip(asked.operations, fields["operations"], strict=True)
+        for adjustment in _of(asked, digest(as_it_came)) or (None,)
     ]
     return [write(each) for each in operation.earlier_muscles(done)]
+
+
+def _of(asked: Recorded, operation_digest: str) -> tuple[Adjustment, ...]:
+    return tuple(each for each in asked.adjustments if each.operation_digest == operation_digest)

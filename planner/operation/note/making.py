@@ -4,12 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import Annotated
 
 from planner.card.words import eye_words, moment_words
-from planner.direction import direction_of
 from planner.disclaimer import DISCLAIMER
 from planner.figures import pd
+from planner.limits import Length
+from planner.operation import unsettled
+from planner.operation.effect import effect
+from planner.operation.final import finally_done
+from planner.operation.note.effect import effect_words, residual_words
 from planner.operation.note.lines import complication, line
+from planner.operation.positions import Done
 from planner.operation.reviewing import review
 from planner.records.operation import Adjustment, Alignment, OperationRecord
 from planner.records.patient import Patient
@@ -20,13 +26,17 @@ from planner.values.operation import Effect, OperationNote, Review
 
 @dataclass(frozen=True, kw_only=True)
 class Pieces:
-    """The bodies that a note is made of. ``adjustment`` is the one that stands, if the sutures were adjusted."""
+    """The bodies that a note is made of. ``adjustment`` is the one that stands, if the sutures were adjusted.
+
+    ``others`` are further records of the same operation, or of its adjustment, that nobody has settled yet.
+    """
 
     patient: Patient
     plan: Plan
     signature: Signature
     operation: OperationRecord
     adjustment: Adjustment | None = None
+    others: Annotated[tuple[Done, ...], Length(0, 12)] = ()
 
 
 def note(pieces: Pieces) -> OperationNote:
@@ -42,7 +52,7 @@ def note(pieces: Pieces) -> OperationNote:
         sex=patient.sex.value,
         allergies=patient.allergies,
         operated_on=operation.operated_on,
-        surgeon_name=operation.surgeon_name,
+        surgeon_name=recorded_words(operation.surgeon_name, operation.recorded_by),
         anaesthesia=operation.anaesthesia.value if operation.anaesthesia else "",
         times_words=_times_words(operation),
         title=_title(operation),
@@ -51,8 +61,11 @@ def note(pieces: Pieces) -> OperationNote:
             for each in operation.muscles
         ),
         complications=tuple(map(complication, operation.complications)),
-        notices=found.notices,
-        effect_words=tuple(_effect_words(found.effect)),
+        notices=(
+            *unsettled.notices(Done(operation=operation, adjustment=pieces.adjustment), pieces.others),
+            *found.notices,
+        ),
+        effect_words=tuple(effect_words(found.effect, _finally(pieces))),
         window_words=_window_words(found),
         adjustment_words=tuple(_adjustment_words(pieces.adjustment)) if pieces.adjustment else (),
         note=operation.note,
@@ -65,6 +78,13 @@ def note(pieces: Pieces) -> OperationNote:
     )
 
 
+def _finally(pieces: Pieces) -> Effect | None:
+    """The effect of what was done in the end; None where no suture was moved."""
+    if pieces.adjustment is None or not pieces.adjustment.moved:
+        return None
+    return effect(pieces.plan, finally_done(pieces.operation, pieces.adjustment))
+
+
 def _title(operation: OperationRecord) -> str:
     eyes = {each.eye for each in operation.muscles if each.done}
     return eye_words(eyes) if eyes else "NO MUSCLE OPERATED"
@@ -73,26 +93,6 @@ def _title(operation: OperationRecord) -> str:
 def _times_words(operation: OperationRecord) -> str:
     told = (("began", operation.started_at), ("ended", operation.ended_at))
     return ", ".join(f"{what} {moment_words(at)}" for what, at in told if at)
-
-
-def _effect_words(effect: Effect) -> Iterator[str]:
-    if effect.planned_residual_pd is not None:
-        yield f"Expected by the plan: {residual_words(effect.planned_residual_pd)}."
-        if effect.done_residual_pd is not None:
-            yield f"Expected of what was done: {residual_words(effect.done_residual_pd)}."
-    if effect.done:
-        outcome = effect.done
-        yield (
-            f"95 % interval of what was done: {residual_words(outcome.low_pd)} to {residual_words(outcome.high_pd)}; "
-            f"within {pd(outcome.within_pd)} in {outcome.within_percent:g} %."
-        )
-    for statement in effect.statements:
-        yield f"{statement.text} ({statement.provenance.mark})"
-
-
-def residual_words(residual_pd: float) -> str:
-    """``2.5 Δ of esodeviation``, ``straight``."""
-    return "straight" if same(residual_pd, 0) else f"{pd(residual_pd)} of {direction_of(residual_pd).words}"
 
 
 def _window_words(found: Review) -> str:
@@ -108,12 +108,18 @@ def _window_words(found: Review) -> str:
 
 def _adjustment_words(adjustment: Adjustment) -> Iterator[str]:
     moved = "sutures moved" if adjustment.moved else "sutures tied as they were"
-    yield f"Adjusted {moment_words(adjustment.adjusted_at)} by {adjustment.surgeon_name}: {moved}."
+    by = recorded_words(adjustment.surgeon_name, adjustment.recorded_by)
+    yield f"Adjusted {moment_words(adjustment.adjusted_at)} by {by}: {moved}."
     yield f"Before: {'; '.join(map(alignment_words, adjustment.before))}."
     if adjustment.after:
         yield f"After: {'; '.join(map(alignment_words, adjustment.after))}."
     if adjustment.note:
         yield adjustment.note
+
+
+def recorded_words(surgeon_name: str, recorded_by: str) -> str:
+    """Who did it and, where that was somebody else, who wrote it down."""
+    return f"{surgeon_name}, recorded by {recorded_by}" if recorded_by else surgeon_name
 
 
 def alignment_words(alignment: Alignment) -> str:

@@ -8,7 +8,8 @@ import { membersOf } from '../store/joined.js';
 /**
  * @typedef {object} Operated
  * @property {LedgerRecord} operation
- * @property {LedgerRecord} [adjustment] the current one of that very content of the operation
+ * @property {LedgerRecord} [adjustment] the newest current one of that very content of the operation
+ * @property {LedgerRecord[]} adjustments all current ones: more than one were written on devices that had not heard of each other
  * @property {{earliest_at: string, latest_at: string} | null} open the window while nobody has adjusted, or tied, the suture
  */
 
@@ -23,8 +24,8 @@ export function operationsOf(records, patient) {
   return heads(records, 'operation', patient)
     .sort((a, b) => (key(a) < key(b) ? -1 : 1))
     .map((operation) => {
-      const adjustment = adjustments.find(({ body }) => body.operation_id === operation.id && body.operation_digest === operation.digest);
-      return { operation, adjustment, open: adjustment ? null : (operation.body.window ?? null) };
+      const own = adjustments.filter(({ body }) => body.operation_id === operation.id && body.operation_digest === operation.digest);
+      return { operation, adjustment: own[0], adjustments: own, open: own.length > 0 ? null : (operation.body.window ?? null) };
     });
 }
 
@@ -36,21 +37,48 @@ export function operationsOf(records, patient) {
 export const operationsBy = (records, signature) => operationsOf(records, signature.patient).filter(({ operation }) => operation.body.signature_id === signature.id);
 
 /**
- * What the engine is asked for the muscles' present places: one record for each signed plan, the newest; of whoever was entered
- * twice and joined, those under either entry.
+ * Records of one operation, and of the adjustment of one, that are several until a person settles which is right.
+ * @param {Records} records
+ * @param {string} patient
+ * @returns {{kind: 'operation' | 'adjustment', heads: LedgerRecord[]}[]}
+ */
+export function unsettledOf(records, patient) {
+  const operated = operationsOf(records, patient);
+  /** @type {Map<string, LedgerRecord[]>} */
+  const bySignature = new Map();
+  for (const { operation } of operated) bySignature.set(operation.body.signature_id, [...(bySignature.get(operation.body.signature_id) ?? []), operation]);
+  return [
+    ...[...bySignature.values()].map((heads) => ({ kind: /** @type {const} */ ('operation'), heads })),
+    ...operated.map(({ adjustments }) => ({ kind: /** @type {const} */ ('adjustment'), heads: adjustments })),
+  ].filter(({ heads }) => heads.length > 1);
+}
+
+/**
+ * What the engine is asked for the muscles' present places: every record, for several of one signed plan are not settled, and the
+ * engine says so; of whoever was entered twice and joined, those under either entry.
  * @param {Records} records
  * @param {string} patient
  * @returns {{operations: any[], adjustments: any[]} | null} null where nothing was recorded
  */
 export function earlierQuestion(records, patient) {
-  /** @type {Map<string, Operated>} */
-  const bySignature = new Map();
   const all = membersOf(records, patient).flatMap((member) => operationsOf(records, member));
+  if (all.length === 0) return null;
   all.sort((a, b) => (key(a.operation) < key(b.operation) ? -1 : 1));
-  for (const operated of all) bySignature.set(operated.operation.body.signature_id, operated);
-  if (bySignature.size === 0) return null;
-  const done = [...bySignature.values()];
-  return { operations: done.map(({ operation }) => operation.body), adjustments: done.flatMap(({ adjustment }) => (adjustment ? [adjustment.body] : [])) };
+  return { operations: all.map(({ operation }) => operation.body), adjustments: all.flatMap(({ adjustments }) => adjustments.map(({ body }) => body)) };
+}
+
+/**
+ * What the engine makes the operation note of: the newest record, and beside it all that nobody has settled yet.
+ * @param {LedgerRecord} patient
+ * @param {{plan: LedgerRecord, signature: LedgerRecord}} pieces
+ * @param {Operated[]} operated the newest last
+ */
+export function noteQuestion(patient, { plan, signature }, operated) {
+  const told = operated.toReversed().flatMap(({ operation, adjustments }) =>
+    (adjustments.length > 0 ? adjustments : [null]).map((adjustment) => ({ operation: operation.body, adjustment: adjustment?.body ?? null })),
+  );
+  const [shown, ...others] = told;
+  return { patient: patient.body, plan: plan.body, signature: signature.body, ...shown, ...(others.length > 0 && { others }) };
 }
 
 /** By the day; of one day by when they were written. @param {LedgerRecord} record */

@@ -13,6 +13,7 @@ import { nextPhase, phasesOf } from './theatre-checks.js';
  * @property {boolean} isPrepared a set-up was saved
  * @property {import('./theatre-checks.js').PhaseState} [phase] the check to go through next
  * @property {boolean} isRecorded
+ * @property {boolean} isUnsettled several records of one operation, of which nobody has said which is right
  * @property {boolean} isOpen a suture waits to be adjusted
  * @property {{id: string, on: string, number: number} | null} place on the latest day's list that names the plan
  * @property {TheatreStep | null} next
@@ -30,6 +31,7 @@ export function theatreWay(records, { plan, signature }, may) {
     isPrepared: setUpsOf(records, plan).length > 0,
     phase: nextPhase(phasesOf(records, signature.id)),
     isRecorded: operated.length > 0,
+    isUnsettled: operated.length > 1 || operated.some(({ adjustments }) => adjustments.length > 1),
     isOpen: Boolean(operated.at(-1)?.open),
   };
   const isOver = isVoid(standingOf(records, plan, signature));

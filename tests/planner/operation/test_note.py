@@ -7,6 +7,7 @@ from pypdf import PdfReader
 
 from planner.canonical import digest
 from planner.codec import read
+from planner.operation import Done
 from planner.operation.note import Pieces, note
 from planner.operation.note.pdf import pdf
 from planner.records.operation import Adjustment, OperationRecord
@@ -61,7 +62,7 @@ ADJUSTED = {
 }
 
 
-def made(record=CHANGED, adjustment=None, patient=PATIENT):
+def made(record=CHANGED, adjustment=None, patient=PATIENT, others=()):
     plan, signature = ESO_40
     return note(
         Pieces(
@@ -70,6 +71,7 @@ def made(record=CHANGED, adjustment=None, patient=PATIENT):
             signature=read(Signature, signature),
             operation=read(OperationRecord, record),
             adjustment=read(Adjustment, adjustment) if adjustment else None,
+            others=tuple(read(Done, each) for each in others),
         )
     )
 
@@ -95,7 +97,11 @@ def test_planned_and_done_stand_side_by_side_and_a_difference_has_its_reason():
         *("COMPLICATION Right eye, medial rectus: scleral perforation. At the second bite.", "dilated pupil: flat."),
         *("6-0 polyglactin, absorbable, spatulated needle, adjustable", "marked scarring"),
         "general with a local block",
-        *("Expected by the plan: straight.", "of what was done:", "not before 25 November 2026, 15:30"),
+        *(
+            "Expected by the plan: straight.",
+            "of what was done, before the adjustment:",
+            "not before 25 November 2026, 15:30",
+        ),
         *("from memory, verify", "common practice", "Calm throughout.", "Wright, after Parks", "does not replace"),
         *(
             "Loosened by 1 mm when adjusted; recession of 6.5 mm in the end",
@@ -106,6 +112,66 @@ def test_planned_and_done_stand_side_by_side_and_a_difference_has_its_reason():
 )
 def test_paper_says_it(words):
     assert words in " ".join(pages_of(made(adjustment=ADJUSTED)))
+
+
+def expectations(record, adjustment=None):
+    return [words for words in made(record, adjustment).effect_words if words.startswith("Expected")]
+
+
+@pytest.mark.parametrize(("way", "mm", "in_the_end"), [("loosen", 1, 6.5), ("tighten", 1, 4.5), ("tighten", 0.5, 5.0)])
+def test_what_is_expected_after_an_adjustment_is_what_the_final_figure_would_have_given(way, mm, in_the_end):
+    """An operation that ended there at once has the same expectation; both stand on the note."""
+    moved = ADJUSTED | {"moved": [{"eye": "left", "muscle": "MR", "way": way, "mm": mm}]}
+    at_once = with_muscle(CHANGED, "left", "MR", done=done("recess", in_the_end), reason="In the end.")
+    planned, before, after = expectations(CHANGED, moved)
+
+    assert (planned, before.replace(", before the adjustment", "")) == tuple(expectations(CHANGED))
+    assert after.split(": ")[1] == expectations(at_once)[1].split(": ")[1] != before.split(": ")[1]
+
+
+def test_sutures_that_were_tied_as_they_were_change_no_expectation():
+    assert expectations(CHANGED, ADJUSTED | {"moved": [], "after": []}) == expectations(CHANGED)
+
+
+def test_a_muscle_brought_back_all_the_way_counts_as_not_operated():
+    back = ADJUSTED | {"moved": [{"eye": "left", "muscle": "MR", "way": "tighten", "mm": 5.5}]}
+    left_out = with_muscle(CHANGED, "left", "MR", done=None, reason="Left out.")
+
+    assert expectations(CHANGED, back)[2].split(": ")[1] == expectations(left_out)[1].split(": ")[1]
+
+
+def test_who_wrote_for_the_surgeon_is_named_beside_the_surgeon():
+    told = made(CHANGED | {"recorded_by": "Dr. Tavi Example"}, ADJUSTED | {"recorded_by": "Dr. Oda Example"})
+
+    assert told.surgeon_name == f"{SURGEON}, recorded by Dr. Tavi Example"
+    assert f"by {SURGEON}, recorded by Dr. Oda Example:" in told.adjustment_words[0]
+    assert "recorded by Dr. Tavi Example" in " ".join(pages_of(told))
+
+
+SEVERAL = "There are 2 records of this operation, and nobody has settled which is right."
+HERE = "recession of 6.5 mm, 12 mm from the limbus, adjusted"
+
+
+def test_another_record_of_the_same_operation_is_a_caution_with_both_figures_side_by_side():
+    other = with_muscle(CHANGED, "left", "MR", done=done("recess", 5.0), reason="Thin sclera.") | {"complications": []}
+    told = made(CHANGED, ADJUSTED, others=[{"operation": other, "adjustment": None}])
+    said = {each.code: (each.level.value, each.text) for each in told.notices if each.code.startswith("unsettled")}
+
+    assert said == {
+        "unsettled_records": (
+            "caution",
+            f"{SEVERAL} This is the one by {SURGEON} of 2026-11-25.",
+        ),
+        "unsettled-left-mr": (
+            "caution",
+            f"Left eye, medial rectus: in this record {HERE}; in another recession of 5 mm, 11 mm from the limbus.",
+        ),
+        "unsettled_complications": (
+            "caution",
+            "Complications: in this record scleral perforation, right eye, medial rectus; in another none.",
+        ),
+    }
+    assert SEVERAL in " ".join(pages_of(told))
 
 
 def test_every_page_says_whose_it_is_and_what_plan_it_was_done_by():

@@ -46,3 +46,24 @@ test('what is told beside the readings is compared too', () => {
   assert.equal(told([a, {}]).length, 6);
   assert.deepEqual(told([a, { ...a, ductions: [{ eye: 'right', muscle: 'LR', grade: -1 }] }]), [['Duction, RIGHT eye, lateral rectus', '-3', '-1']]);
 });
+
+test('two records of one operation differ muscle by muscle, with the side in words, by who operated and by what went wrong', () => {
+  const done = (mm, more = {}) => ({ eye: 'left', muscle: 'MR', planned: null, done: { operation: 'recess', mm, offset: null }, reason: '', state: 'in place', ...more });
+  const a = { operated_on: '2026-11-25', surgeon_name: 'Dr Roan', muscles: [done(5)], complications: [] };
+  const b = { ...a, surgeon_name: 'Dr Brandt', recorded_by: 'Dr Roan', muscles: [done(5.5, { limbus_mm: 11, reason: 'Tight.' })], complications: [{ complication: 'bleeding', eye: 'left', muscle: 'MR', note: '', answer: '' }] };
+  assert.deepEqual(told([a, b]), [
+    ['Surgeon', 'Dr Roan', 'Dr Brandt'],
+    ['LEFT eye, medial rectus', 'recess 5.0 mm', 'recess 5.5 mm, 11.0 mm from the limbus'],
+    ['Recorded by', 'not entered', 'Dr Roan'],
+    ['LEFT eye, medial rectus, reason', 'not entered', 'Tight.'],
+    ['Complication 1', 'not entered', 'bleeding, LEFT eye, medial rectus'],
+  ]);
+});
+
+test('two adjustments differ by what was moved, which way, and the deviation after it', () => {
+  const moved = (way) => ({ moved: [{ eye: 'right', muscle: 'LR', way, mm: 1, limbus_mm: null }], after: [{ range: 'distance', horizontal_pd: way === 'loosen' ? 2 : -2, vertical_pd: null }] });
+  assert.deepEqual(told([moved('loosen'), moved('tighten')]), [
+    ['RIGHT eye, lateral rectus, moved', 'loosen by 1.0 mm', 'tighten by 1.0 mm'],
+    ['Deviation after, distance', 'eso 2 Δ', 'exo 2 Δ'],
+  ]);
+});

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { earlierQuestion, operationsBy, operationsOf } from '../../../static/app/planning/operations.js';
+import { earlierQuestion, noteQuestion, operationsBy, operationsOf, unsettledOf } from '../../../static/app/planning/operations.js';
 
 const WINDOW = { earliest_at: 'early', latest_at: 'late' };
 const record = (/** @type {string} */ id, /** @type {string} */ kind, /** @type {any} */ body, supersedes = []) =>
@@ -21,10 +21,30 @@ test('an adjustment of an operation that was corrected since no longer counts', 
   assert.deepEqual([now.id, adjusted, open], ['3', undefined, WINDOW]);
 });
 
-test('a later examination is offered each signed plan once, in the order in which they were done', () => {
+test('of a later examination the engine is asked with every record, in the order in which they were done, for it says what is not settled', () => {
   const all = [operation('2', '2026-11-25', 'later'), operation('3', '2020-01-01', 'earlier'), operation('4', '2020-01-01', 'earlier')];
-  assert.deepEqual(earlierQuestion(all, 'p')?.operations.map(({ signature_id }) => signature_id), ['earlier', 'later']);
+  assert.deepEqual(earlierQuestion(all, 'p')?.operations.map(({ signature_id }) => signature_id), ['earlier', 'earlier', 'later']);
   assert.equal(earlierQuestion([], 'p'), null);
+});
+
+test('two records of one operation, and two adjustments of one record, are told until one replaces both', () => {
+  const [one, other] = [operation('1'), operation('2')];
+  const adjusted = [adjustment('3', one), adjustment('4', one)];
+  const told = (/** @type {any[]} */ all) => unsettledOf(all, 'p').map(({ kind, heads }) => [kind, heads.map(({ id }) => id)]);
+  assert.deepEqual(told([one, operation('2', '2026-11-25', 'another plan')]), []);
+  assert.deepEqual(told([one, other]), [['operation', ['1', '2']]]);
+  assert.deepEqual(told([one, ...adjusted]), [['adjustment', ['4', '3']]]);
+  assert.deepEqual(told([one, other, operation('5', '2026-11-25', 's', /** @type {any} */ (['1', '2']))]), []);
+});
+
+test('the note is made of the newest record, with all that is not settled beside it', () => {
+  const [one, other] = [operation('1'), operation('2')];
+  const pieces = /** @type {any} */ ({ plan: { body: 'plan' }, signature: { body: 'signature' } });
+  const patient = /** @type {any} */ ({ body: 'patient' });
+  const asked = (/** @type {any[]} */ all) => noteQuestion(patient, pieces, operationsOf(all, 'p'));
+  assert.deepEqual(asked([one]), { patient: 'patient', plan: 'plan', signature: 'signature', operation: one.body, adjustment: null });
+  const adjusted = adjustment('3', one);
+  assert.deepEqual(asked([one, other, adjusted]).others, [{ operation: one.body, adjustment: adjusted.body }]);
 });
 
 test('who was entered twice and joined was operated on under either entry', () => {

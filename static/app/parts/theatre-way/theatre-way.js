@@ -39,4 +39,4 @@ export function TheatreWayNav({ pieces, here }) {
 const checkWords = ({ phase }) => (phase ? `${phase.phase}${phase.stops.length > 0 ? ' was stopped' : ''}` : 'all passed');
 
 /** @param {TheatreWay} way */
-const operationWords = ({ isRecorded, isOpen }) => (isOpen ? 'suture to adjust' : isRecorded ? 'recorded' : 'not recorded yet');
+const operationWords = ({ isRecorded, isOpen, isUnsettled }) => (isUnsettled ? 'records differ: settle' : isOpen ? 'suture to adjust' : isRecorded ? 'recorded' : 'not recorded yet');

@@ -11,12 +11,14 @@ import { isAdjustable, told } from './recording.js';
 
 /** @typedef {import('./recording.js').Recording} Recording */
 
-/** @param {{recording: Recording, review: any, onKeep: (next: Recording) => void}} props */
-export function Around({ recording, review, onKeep }) {
+/** @param {{recording: Recording, review: any, surgeons: string[], onKeep: (next: Recording) => void}} props `surgeons`: whose work this account may write down, its own first */
+export function Around({ recording, review, surgeons, onKeep }) {
   const { body } = recording;
   /** @param {Record<string, any>} fields */
   const tell = (fields) => onKeep(told(recording, fields));
   return html`<div class="stack">
+    ${surgeons.length > 1 &&
+    html`<${Choice} legend="Who operated" name="surgeon_name" options=${surgeons.map((value, index) => ({ value, words: value, hint: index === 0 ? 'you' : 'you are named as who recorded it' }))} value=${body.surgeon_name} onChange=${(/** @type {string} */ surgeon_name) => tell({ surgeon_name })} />`}
     <${Choice} legend="Anaesthesia" name="anaesthesia" options=${ANAESTHESIA_CHOICES} value=${body.anaesthesia} onChange=${(/** @type {string | null} */ anaesthesia) => tell({ anaesthesia })} />
     <${Field} label="Operated on" name="operated_on" value=${body.operated_on} input=${{ type: 'date', max: today(), required: true }} onInput=${(/** @type {string} */ operated_on) => operated_on && tell({ operated_on })} />
     <${MomentField} label="Operation began" name="started_at" value=${body.started_at} onChange=${(/** @type {string | null} */ started_at) => tell({ started_at })} />

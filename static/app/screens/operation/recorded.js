@@ -2,13 +2,14 @@
 import { AdjustWindow } from '../../parts/adjust-window/adjust-window.js';
 import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
 import { Frame } from '../../parts/frame/frame.js';
-import { Notice } from '../../parts/notice/notice.js';
 import { PagePdf } from '../../parts/page-pdf/page-pdf.js';
 import { TheatreWayNav } from '../../parts/theatre-way/theatre-way.js';
+import { noteQuestion } from '../../planning/operations.js';
 import { useAnswer } from '../../planning/use-answer.js';
 import { useRights } from '../../planning/use-rights.js';
 import { html, useState } from '../../vendor/preact.js';
 import { useTheatreLight } from '../card/theatre-light.js';
+import { Conflict } from '../patient/conflict.js';
 import { NoteFace } from './note-face.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
@@ -22,8 +23,8 @@ import { NoteFace } from './note-face.js';
  * @param {(() => void) | null} props.onCorrect
  */
 export function Recorded({ patient, pieces, operated, hasDraft, onCorrect }) {
-  const { operation, adjustment, open } = /** @type {import('../../planning/operations.js').Operated} */ (operated.at(-1));
-  const question = { patient: patient.body, plan: pieces.plan.body, signature: pieces.signature.body, operation: operation.body, adjustment: adjustment?.body ?? null };
+  const { operation, adjustments, open } = /** @type {import('../../planning/operations.js').Operated} */ (operated.at(-1));
+  const question = noteQuestion(patient, pieces, operated);
   const { answer: note, faults } = useAnswer('operation_note', question);
   const [isDark, turnLight] = useTheatreLight();
   const [isPdfOpen, setPdfOpen] = useState(false);
@@ -40,9 +41,8 @@ export function Recorded({ patient, pieces, operated, hasDraft, onCorrect }) {
     <div class="theatre operation-note stack">
       <${TheatreWayNav} pieces=${pieces} here="operation" />
       ${operated.length > 1 &&
-      html`<${Notice} level="caution">
-        <p>There are ${operated.length} records of this operation, written on devices that had not heard of each other. The newest is shown; a correction replaces all of them.</p>
-      <//>`}
+      html`<${Conflict} kind="operation" versions=${operated.map((each) => each.operation)} />`}
+      ${adjustments.length > 1 && html`<${Conflict} kind="adjustment" versions=${adjustments} />`}
       ${open &&
       html`<${AdjustWindow} window=${open}>
         ${rights.write('adjustment') && html`<a class="button" href=${`#${home}/adjust/${operation.id}`}>Record the adjustment</a>`}

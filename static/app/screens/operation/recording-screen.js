@@ -29,7 +29,7 @@ const TITLES = { [COMPLICATIONS]: 'Complications', [AROUND]: 'Anaesthesia and ti
  * @param {() => void} props.onSaved
  */
 export function RecordingScreen({ patient, pieces, draftName, corrected, onSaved }) {
-  const { recording, keep, body, drafted, review, isReviewed, faults } = useRecording(pieces, draftName, corrected);
+  const { recording, keep, body, surgeons, drafted, review, isReviewed, faults } = useRecording(pieces, draftName, corrected);
   const [isDark, turnLight] = useTheatreLight();
   const [unsaved, setUnsaved] = useState(/** @type {import('../../planning/use-answer.js').FaultFacts[]} */ ([]));
   const frame = { patient: patient.body, back: `/patients/${patient.patient}`, layout: 'wide' };
@@ -65,12 +65,13 @@ export function RecordingScreen({ patient, pieces, draftName, corrected, onSaved
     next=${next()}
   >
     <div class="theatre operation">
+      <a class="button operation-to-card" href=${`#/patients/${patient.patient}/card/${pieces.signature.id}`}>What was planned: open the card</a>
       <${Stages} recording=${recording} onGo=${(/** @type {string} */ stage) => keep(at(recording, stage))} />
       <div class="operation-page stack">
         <${FaultList} faults=${[...unsaved, ...faults]} title="Not saved. What you wrote is kept on this device." />
         ${muscle && html`<${MuscleStage} recording=${recording} muscle=${muscle} forSclera=${drafted?.for_sclera} onKeep=${keep} />`}
         ${recording.stage === COMPLICATIONS && html`<${Complications} recording=${recording} pointers=${drafted?.pointers ?? []} onKeep=${keep} />`}
-        ${recording.stage === AROUND && html`<${Around} recording=${recording} review=${review} onKeep=${keep} />`}
+        ${recording.stage === AROUND && html`<${Around} recording=${recording} review=${review} surgeons=${surgeons} onKeep=${keep} />`}
         ${recording.stage === CHECK && html`<${Check} body=${body} review=${review} isFresh=${isReviewed} faults=${faults} />`}
       </div>
     </div>

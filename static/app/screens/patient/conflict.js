@@ -4,8 +4,10 @@
  */
 import { momentWords } from '../../parts/calendar/ago.js';
 import { Notice } from '../../parts/notice/notice.js';
+import { adjustmentKept, adjustmentsOf, writtenBy } from '../../planning/settling.js';
 import { useRights } from '../../planning/use-rights.js';
-import { saveRecord } from '../../store/store.js';
+import { session } from '../../session/session.js';
+import { ledger, records, saveRecord } from '../../store/store.js';
 import { html, useState } from '../../vendor/preact.js';
 import { differences } from './differences.js';
 
@@ -16,6 +18,8 @@ const WORDS = {
   set_up: 'one set-up',
   operating_list: 'one list',
   practice: 'the clinic’s practice',
+  operation: 'one operation',
+  adjustment: 'one adjustment',
 };
 
 /**
@@ -28,8 +32,11 @@ export function Conflict({ kind, versions, told = (body) => body }) {
   const rows = differences(versions.map(({ body }) => told(body)));
 
   const settle = async (version) => {
+    const name = session.get().user?.full_name ?? '';
+    const adjustments = kind === 'operation' ? adjustmentsOf(records.get(), version) : [];
     try {
-      await saveRecord(kind, { patient: version.patient, supersedes: versions.map(({ id }) => id), body: version.body });
+      const saved = await saveRecord(kind, { patient: version.patient, supersedes: versions.map(({ id }) => id), body: writtenBy(kind, version.body, name) });
+      for (const adjustment of adjustments) await saveRecord('adjustment', adjustmentKept(adjustment, saved, name));
     } catch (fault) {
       setProblem(fault.text ?? 'This could not be saved on this phone. Both versions are still there.');
     }
@@ -39,6 +46,7 @@ export function Conflict({ kind, versions, told = (body) => body }) {
     <${Notice} level="caution">
       <p><strong>There are ${versions.length} versions of ${WORDS[kind]}.</strong> They were written on devices that had not heard of each other. Choose the one that is right; the other stays in the record.</p>
       ${kind === 'plan' && html`<p>The chosen plan needs a new signature.</p>`}
+      ${kind === 'operation' && html`<p>An adjustment stays with the version that it was recorded for. Until this is settled, a later plan takes what differs as not known.</p>`}
       ${kind === 'examination' && html`<p>Plans made from either version have to be made again.</p>`}
     <//>
     <div class="conflict-versions">
@@ -46,7 +54,7 @@ export function Conflict({ kind, versions, told = (body) => body }) {
         (version, index) => html`<article class="card stack" key=${version.id} aria-label=${`Version ${index + 1}`}>
           <header>
             <h2>${version.author}</h2>
-            <p class="small soft">${momentWords(version.recorded_at)}, ${version.received_at ? `heard by the clinic ${momentWords(version.received_at)}` : 'only on this phone so far'}</p>
+            <p class="small soft">${momentWords(version.recorded_at)}, on ${deviceWords(version.device)}, ${version.received_at ? `heard by the clinic ${momentWords(version.received_at)}` : 'only on this phone so far'}</p>
           </header>
           <dl class="versions-differ">
             ${rows.map((row) => html`<div key=${row.field}><dt>${row.words}</dt><dd><strong>${row.values[index]}</strong></dd></div>`)}
@@ -59,3 +67,6 @@ export function Conflict({ kind, versions, told = (body) => body }) {
     ${problem && html`<p class="field-fault" role="alert">${problem}</p>`}
   </section>`;
 }
+
+/** @param {string} device id */
+const deviceWords = (device) => (device === ledger.get()?.device ? 'this device' : `the device ending in ${device.slice(-4)}`);

@@ -5,6 +5,7 @@ import { cellWords, CORRECTION_WORDS, readingLines } from '../../words/reading.j
 import { unusualWords } from '../../words/taking.js';
 import { FIELD_WORDS } from '../../words/field.js';
 import { mmWords } from '../../words/figures.js';
+import { operatedFacts } from './operated-facts.js';
 import { preparedFacts } from './prepared-facts.js';
 
 /**
@@ -65,6 +66,6 @@ function flattened(body) {
     tell(`dose ${where}`, where, [doneWords(dose), dose.mm === null ? '' : mmWords(dose.mm)].filter(Boolean).join(' '));
   }
   if (body.table) tell('table', 'Table', body.table.name);
-  for (const { field, words, value } of preparedFacts(body)) tell(field, words, value);
+  for (const { field, words, value } of [...preparedFacts(body), ...operatedFacts(body)]) tell(field, words, value);
   return facts;
 }

@@ -1,4 +1,5 @@
 /** One patient's records, arranged as the line they follow: each examination with the plans made from it and their cards. */
+import { unsettledOf } from '../../planning/operations.js';
 import { find, heads, history, things } from '../../store/heads.js';
 import { newestFirst, plansAlone, plansOf, progressOf, signatureOf } from '../patients/progress.js';
 
@@ -58,11 +59,14 @@ export function lineOf(records, id) {
     sittings,
     alone,
     outdated: plans.filter((plan) => !placed.has(plan.id)).map(planned),
-    conflicts: SETTLED_BY_CHOICE.flatMap((kind) =>
-      things(records, kind, id)
-        .filter((thing) => thing.conflict)
-        .map((thing) => ({ kind, heads: thing.heads })),
-    ),
+    conflicts: [
+      ...SETTLED_BY_CHOICE.flatMap((kind) =>
+        things(records, kind, id)
+          .filter((thing) => thing.conflict)
+          .map((thing) => ({ kind, heads: thing.heads })),
+      ),
+      ...unsettledOf(records, id),
+    ],
     progress: progressOf({ examinations, plans, signatures }, isHere),
   };
 }

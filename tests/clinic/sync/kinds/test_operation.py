@@ -4,7 +4,10 @@ import copy
 
 import pytest
 
+from clinic.people.role import Role
 from planner.canonical import digest
+from tests.clinic.cast import Person, sign_in
+from tests.clinic.factories import DeviceFactory, MembershipFactory, UserFactory
 from tests.clinic.pen import uuid7
 
 
@@ -114,3 +117,51 @@ def test_a_correction_is_of_the_same_operation(cast, line):
     strange = cast.surgeon.pen.operation([*line[:3], other]) | {"supersedes": [first["id"]]}
     cast.surgeon.accepted(other)
     assert reason(cast.surgeon, strange)[0] == "other_signature"
+
+
+@pytest.fixture
+def assistant(cast):
+    """Another surgeon of the clinic, on a device of their own."""
+    user = UserFactory(username="edda", full_name="Dr Edda Roan")
+    MembershipFactory(user=user, clinic=cast.clinic, role=Role.SURGEON)
+    device = str(DeviceFactory(user=user).device_id)
+    return Person(cast.clinic, sign_in(user, device), device, user)
+
+
+def test_nobody_writes_an_operation_in_another_surgeons_name(line, assistant):
+    as_the_surgeon = assistant.pen.operation(line, surgeon_name="Dr Amara Okonjo")
+    as_if_written_by = assistant.pen.operation(line, recorded_by="Dr Amara Okonjo")
+
+    assert reason(assistant, as_the_surgeon) == ("recorder_differs", "body.surgeon_name", False)
+    assert reason(assistant, as_if_written_by) == ("recorder_differs", "body.recorded_by", False)
+
+
+def test_an_assistant_writes_for_the_surgeon_who_signed_and_both_are_named(line, assistant):
+    assistant.accepted(assistant.pen.operation(line, surgeon_name="Dr Amara Okonjo", recorded_by="Dr Edda Roan"))
+
+
+def test_an_assistant_writes_for_nobody_whom_no_record_names(line, assistant):
+    record = assistant.pen.operation(line, surgeon_name="Dr Somebody Else", recorded_by="Dr Edda Roan")
+
+    assert reason(assistant, record) == ("surgeon_unknown", "body.surgeon_name", False)
+
+
+def test_another_surgeon_operates_by_the_plan_and_whoever_corrects_the_record_keeps_that_name(cast, line, assistant):
+    operated = assistant.pen.operation(line)
+    assistant.accepted(operated)
+    again = cast.surgeon.pen.again(operated, recorded_by="Dr Amara Okonjo", note="Corrected.")
+
+    assert again["body"]["surgeon_name"] == "Dr Edda Roan"
+    cast.surgeon.accepted(again)
+
+
+def test_an_adjustment_is_written_by_whoever_adjusted_or_for_the_surgeon_who_operated(cast, line, assistant):
+    operated = cast.surgeon.pen.operation(line)
+    cast.surgeon.accepted(operated)
+    pen = assistant.pen
+    falsely = pen.adjustment(operated, surgeon_name="Dr Amara Okonjo")
+    unknown = pen.adjustment(operated, surgeon_name="Dr Somebody Else", recorded_by="Dr Edda Roan")
+
+    assert reason(assistant, falsely) == ("recorder_differs", "body.surgeon_name", False)
+    assert reason(assistant, unknown) == ("surgeon_unknown", "body.surgeon_name", False)
+    assistant.accepted(pen.adjustment(operated, surgeon_name="Dr Amara Okonjo", recorded_by="Dr Edda Roan"))
