@@ -9,6 +9,7 @@ import hashlib
 import json
 import math
 from decimal import Decimal
+from json.encoder import encode_basestring
 
 MOST_PLAIN_DIGITS, MOST_LEADING_ZEROS = 21, 6
 """Where ECMAScript's ``Number::toString`` goes over to an exponent."""
@@ -17,16 +18,16 @@ MOST_PLAIN_DIGITS, MOST_LEADING_ZEROS = 21, 6
 def canonical(value: object) -> str:
     """The RFC 8785 text of a JSON value; raises ValueError for NaN, infinity or a whole number beyond 2**53 - 1."""
     match value:
+        case str():
+            return encode_basestring(value)
         case None | bool():
             return json.dumps(value)
-        case str():
-            return json.dumps(value, ensure_ascii=False)
         case int() | float():
             return _number(value)
         case list() | tuple():
             return f"[{','.join(map(canonical, value))}]"
         case dict():
-            keys = sorted(value, key=lambda key: key.encode("utf-16-be", "surrogatepass"))
+            keys = sorted(value) if all(map(str.isascii, value)) else sorted(value, key=_utf_16)
             return "{" + ",".join(f"{canonical(key)}:{canonical(value[key])}" for key in keys) + "}"
         case _:
             raise TypeError(f"{type(value).__name__} has no JSON form")
@@ -35,6 +36,10 @@ def canonical(value: object) -> str:
 def digest(value: object) -> str:
     """SHA-256 of the canonical text, as 64 lower-case hexadecimal digits."""
     return hashlib.sha256(canonical(value).encode()).hexdigest()
+
+
+def _utf_16(key: str) -> bytes:
+    return key.encode("utf-16-be", "surrogatepass")
 
 
 def _number(value: float) -> str:

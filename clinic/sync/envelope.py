@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from typing import Annotated
 from uuid import UUID
 
@@ -41,7 +41,7 @@ class Envelope:
     @property
     def sameness(self) -> frozenset[tuple[str, object]]:
         """What two envelopes agree in when they are of one record: everything, but for the order of ``supersedes``."""
-        return frozenset((asdict(self) | {"supersedes": frozenset(self.supersedes)}).items())
+        return frozenset((vars(self) | {"supersedes": frozenset(self.supersedes)}).items())
 
 
 def of_record(record: Record) -> Envelope:
@@ -70,7 +70,7 @@ class Pushed:
 
     def sealed_text(self) -> str:
         """What a device seals of a record of its own (:mod:`clinic.sync.carried`)."""
-        return canonical(asdict(self.envelope) | {"supersedes": sorted(self.envelope.supersedes)})
+        return canonical(vars(self.envelope) | {"supersedes": sorted(self.envelope.supersedes)})
 
 
 def split(raw: object) -> Pushed:

@@ -100,9 +100,10 @@ def _settle_together(clinic: UUID, waiting: Waiting, now: datetime) -> dict[int,
     feed = commands.lock_feed(clinic)
     there = _stored(envelope for envelope, _ in waiting.values())
     incomings = [incoming for _, incoming in waiting.values()]
+    new = {incoming.entry.id for incoming in incomings if str(incoming.entry.id) not in there}
     known = load(
         clinic,
-        set().union(*map(judge.references, incomings)),
+        set().union(*map(judge.references, incomings)) - new,  # nothing can be known of what is not there
         authors=frozenset(incoming.entry.author for incoming in incomings if incoming.vouched),
     )
     results: dict[int, Result] = {}

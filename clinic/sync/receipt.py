@@ -14,7 +14,6 @@ from __future__ import annotations
 
 import base64
 import json
-from dataclasses import asdict
 
 from django.conf import settings
 from django.utils.crypto import constant_time_compare, salted_hmac
@@ -37,7 +36,7 @@ def is_genuine(receipt: str, envelope: Envelope) -> bool:
 
 
 def _made(envelope: Envelope, secret: str) -> str:
-    facts = asdict(envelope) | {"supersedes": sorted(envelope.supersedes)}
+    facts = vars(envelope) | {"supersedes": sorted(envelope.supersedes)}
     text = json.dumps(facts, sort_keys=True, separators=(",", ":"))
     made = salted_hmac(PURPOSE, text, secret=secret, algorithm="sha256").digest()
     return base64.urlsafe_b64encode(made[:BYTES]).decode().rstrip("=")

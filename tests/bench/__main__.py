@@ -58,7 +58,7 @@ def main(arguments: Sequence[str] | None = None) -> None:
                 patients=10 if asked.smoke else 500,
                 ledgers=(500, asked.longest or 2_000) if asked.smoke else (1_000, 100_000, asked.longest or 1_000_000),
                 devices=4 if asked.smoke else 50,
-                compared=40 if asked.smoke else 5_000,
+                compared=asked.compared or (40 if asked.smoke else 5_000),
             )
             _say(_about(browser.version))
             for group in asked.groups or GROUPS:
@@ -77,6 +77,7 @@ def _asked(arguments: Sequence[str] | None) -> argparse.Namespace:
     parser = argparse.ArgumentParser(prog="python -m tests.bench", description="Measures the product.")
     parser.add_argument("groups", nargs="*", choices=[*GROUPS, []], help=f"some of: {', '.join(GROUPS)}")
     parser.add_argument("--smoke", action="store_true", help="each once, to see that figures come out")
+    parser.add_argument("--compared", type=int, help="records beside PouchDB and beside bare rows (5,000)")
     parser.add_argument("--longest", type=int, help="records of the longest ledger (1,000,000)")
     return parser.parse_args(arguments)
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict
 from uuid import UUID
 
 from django.utils import timezone
+from django.utils.decorators import method_decorator
+from django.views.decorators.gzip import gzip_page
 from drf_spectacular.utils import extend_schema
 from rest_framework.request import Request
 from rest_framework.response import Response
@@ -37,6 +38,7 @@ class PushView(APIView):
         responses={(200, "application/json"): ANSWER},
         description="Send records. The answer has one result per record, in the order sent.",
     )
+    @method_decorator(gzip_page)
     def post(self, request: Request, clinic: UUID) -> Response:
         """One result per record."""
         role = role_in(clinic, request)
@@ -61,7 +63,7 @@ class PushView(APIView):
             close(device, now=now)
         wipe = device.revoked_at is not None
         told = {"server_time": now.isoformat(), "wipe": wipe, "cursor": reached.cursor, "more": reached.more}
-        return Response(told | {"results": list(map(asdict, results))})
+        return Response(told | {"results": list(map(vars, results))})
 
 
 def _after(body: dict[str, object]) -> str:

@@ -61,23 +61,21 @@ export function exchange(db, keys) {
           return /** @type {const} */ ([id, await seal(keys(), `reason:${id}`, { code, text, field })]);
         }),
       ));
+      const sent = new Map(verdicts.filter(({ to }) => to === 'sent').map(({ id, answer }) => [id, answer]));
       return db.run(['records', 'outbox', 'meta'], 'readwrite', async tx => {
-        const records = tx.objectStore('records');
         const outbox = tx.objectStore('outbox');
-        const kept = await Promise.all(verdicts.map(async ({ id, to, answer }) => {
-          if (to === 'sent') {
-            const row = await records.get(id);
-            const { position = null, received_at: receivedAt = null, receipt = row?.receipt ?? null } = answer ?? {};
-            if (row) records.put({ ...row, position, receivedAt, receipt });
-            outbox.delete(id);
-            return Boolean(row);
-          }
-          const entry = to === 'attention' && (await outbox.get(id));
-          if (entry) outbox.put({ ...entry, ...reasons.get(id), state: 'attention' });
-          return true;
+        const rows = await rowsOf(tx.objectStore('records'), sent);
+        for (const row of rows) {
+          const { position = null, received_at: receivedAt = null, receipt = row.receipt ?? null } = sent.get(row.id) ?? {};
+          tx.objectStore('records').put({ ...row, position, receivedAt, receipt });
+        }
+        await dropAll(outbox, sent);
+        await Promise.all([...reasons].map(async ([id, reason]) => {
+          const entry = await outbox.get(id);
+          if (entry) await outbox.put({ ...entry, ...reason, state: 'attention' });
         }));
         const meta = tx.objectStore('meta');
-        if (!step || kept.includes(false) || (await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== step.after) return false;
+        if (!step || rows.length < sent.size || (await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== step.after) return false;
         await meta.put(step.cursor, 'cursor');
         return true;
       });
@@ -196,6 +194,41 @@ export function exchange(db, keys) {
       }, { strict: true });
     },
   };
+}
+
+/**
+ * What a batch is of was mostly made one after the other, and ids follow the time: one reading from the first to the last then
+ * brings it, where a reading of each would take longer than all else.
+ *
+ * @param {any} store
+ * @param {Map<string, unknown>} ids
+ * @returns {Promise<any[]>}  the rows that are there
+ */
+async function rowsOf(store, ids) {
+  if (!ids.size) return [];
+  const span = spanOf(ids);
+  if ((await store.count(span)) > 2 * ids.size) {
+    return (await Promise.all([...ids.keys()].map(id => store.get(id)))).filter(Boolean);
+  }
+  return (await store.getAll(span)).filter((/** @type {any} */ row) => ids.has(row.id));
+}
+
+/**
+ * @param {any} store
+ * @param {Map<string, unknown>} ids
+ */
+async function dropAll(store, ids) {
+  if (!ids.size) return;
+  const span = spanOf(ids);
+  const found = /** @type {string[]} */ (await store.getAllKeys(span));
+  if (found.every(id => ids.has(id))) await store.delete(span);
+  else await Promise.all([...ids.keys()].map(id => store.delete(id)));
+}
+
+/** @param {Map<string, unknown>} ids  at least one */
+function spanOf(ids) {
+  const sorted = [...ids.keys()].sort();
+  return IDBKeyRange.bound(sorted[0], sorted[sorted.length - 1]);
 }
 
 /**

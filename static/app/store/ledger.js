@@ -21,7 +21,7 @@ import { unseal } from './vault.js';
 /** @typedef {import('./outbox.js').Entry} Entry */
 /** @typedef {import('./vault.js').Keys} Keys */
 /** @typedef {ReturnType<typeof openLedger>} Ledger */
-/** @typedef {{patient?: string, supersedes?: string[], body: unknown, draft?: string}} Saving */
+/** @typedef {{id?: string, patient?: string, supersedes?: string[], body: unknown, draft?: string}} Saving */
 
 /**
  * @param {object} who
@@ -113,6 +113,17 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
   }
 
   /**
+   * A record just saved stands behind all others, so that a long outbox need not be read again for it.
+   *
+   * @param {any} row
+   */
+  async function joinOutbox(row) {
+    if (underWay || outbox.get().some(({ id, sequence }) => id === row.id || sequence >= row.sequence)) return readOutbox();
+    const entry = await toEntry(row);
+    outbox.set([...outbox.get(), entry]);
+  }
+
+  /**
    * What was sent and nothing else leaves a long outbox without a reading of all that stays. A reading under way may have seen it
    * as it was, so it is then read again.
    *
@@ -187,20 +198,22 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
      * @returns {Promise<LedgerRecord>}
      * @throws {Fault} locked, storage_full, storage_timeout, ...
      */
-    async save(kind, { patient, supersedes, body, draft }) {
-      const made = await envelope({ kind, patient, supersedes, body, from: { clinic, author, device } });
+    async save(kind, { id, patient, supersedes, body, draft }) {
+      const made = await envelope({ id, kind, patient, supersedes, body, from: { clinic, author, device } });
       const [refused, ...more] = made.supersedes.filter(isRefused).map(find);
       const record = refused && !more.length ? inPlaceOf(made, refused) : made;
       const row = await toRow(opened(), record);
       const taken = draft === undefined ? null : await drafts.take(draft);
+      let entered;
       try {
-        await db.run(['records', 'outbox', 'drafts'], 'readwrite', async tx => {
+        entered = await db.run(['records', 'outbox', 'drafts'], 'readwrite', async tx => {
           await tx.objectStore('records').put(row);
           const entries = tx.objectStore('outbox');
           const entry = await newEntry(entries, record.id, record.recorded_at);
           const { sequence } = (await entries.get(record.id)) ?? entry;
           await entries.put({ ...entry, sequence });
           if (taken) await tx.objectStore('drafts').delete(taken.key);
+          return { ...entry, sequence };
         }, { strict: true });
       } catch (error) {
         if (draft !== undefined && taken?.value !== undefined) drafts.keep(draft, taken.value);
@@ -208,7 +221,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
       }
       const stored = Object.freeze({ ...record, position: null, received_at: null });
       show([stored]);
-      await readOutbox();
+      await joinOutbox(entered);
       tellOthers([record.id]);
       return stored;
     },

@@ -41,9 +41,9 @@ def test_a_push_costs_a_fixed_number_of_queries(cast, django_assert_num_queries)
     records = [cast.surgeon.pen.patient(hospital_number=f"H-{number}") for number in range(50)]
     cast.surgeon.accepted(cast.surgeon.pen.patient())
 
-    # session, account, membership, device, devices; look, begin, lock, look again, three of known, insert, counter,
+    # session, account, membership, device, devices; look, begin, lock, look again, insert, counter,
     # end, audit trail
-    with django_assert_num_queries(16):
+    with django_assert_num_queries(13):
         cast.surgeon.accepted(*records)
 
 
