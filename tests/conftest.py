@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
 from playwright.sync_api import Browser, Playwright, expect, sync_playwright
 
 from clinic.build.building import build
@@ -14,6 +15,11 @@ from clinic.build.packages import install_packages, missing_packages
 from clinic.build.steps import Steps
 from tests.journeys.browser.chromium import ARGUMENTS, chromium_path
 from tests.journeys.browser.device import LIMIT_MS
+
+# Each run draws other examples; ``--hypothesis-profile=long`` draws many in one.
+settings.register_profile("usual", max_examples=40, deadline=None)
+settings.register_profile("long", max_examples=300, deadline=None)
+settings.load_profile("usual")
 
 
 @pytest.fixture(scope="session")

@@ -16,7 +16,7 @@ from tests.planner.mirror import in_one_order, mirrored
 from tests.planner.patients import case, change, codes, reading
 from tests.planner.tables.own_table import own
 
-MANY = settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(suppress_health_check=[HealthCheck.too_slow])
 TABLES = ("wright-after-parks", "classic-parks", "large-angle-two-muscles", "harbour-clinic")
 
 WIDEST_MM = {

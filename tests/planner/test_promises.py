@@ -18,7 +18,7 @@ from tests.planner.patients import change, options
 from tests.planner.strategies import angles, cases
 from tests.planner.test_plans import choice_of
 
-MANY = settings(max_examples=300, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(suppress_health_check=[HealthCheck.too_slow])
 TABLES = st.sampled_from(("wright-after-parks", "classic-parks"))
 
 WIDEST_MM = {

@@ -17,7 +17,7 @@ from tests.planner.generated_cases import generated_cases
 from tests.planner.strategies import values_of
 from tests.planner.test_plans import choice_of
 
-MANY = settings(max_examples=150, deadline=None, suppress_health_check=list(HealthCheck))
+MANY = settings(suppress_health_check=list(HealthCheck))
 SEEDS = st.integers(0, 2**32)
 JSON = st.recursive(
     st.none() | st.booleans() | st.integers(-(2**60), 2**60) | st.floats(allow_nan=False) | st.text(max_size=12),

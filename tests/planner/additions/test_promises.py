@@ -17,7 +17,7 @@ from tests.planner.additions.pieces import additions, diagnosed, duction, graded
 from tests.planner.mirror import in_one_order, mirrored
 from tests.planner.patients import case, reading
 
-MANY = settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(suppress_health_check=[HealthCheck.too_slow])
 EYES = ("right", "left")
 WIDEST_MM = {
     # the widest taught (from memory, verify): SR for dissociated deviations; LR and IO as far as published

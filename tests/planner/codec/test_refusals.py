@@ -197,13 +197,11 @@ def honest(value_or_refusal):
     assert {fault.code for fault in faults} <= DOCUMENTED_CODES
 
 
-@settings(max_examples=200, deadline=None)
 @given(st.sampled_from(sorted(KINDS)), ANY_JSON)
 def test_any_json_gives_a_value_or_a_refusal(kind, body):
     honest(lambda: read_body(kind, body))
 
 
-@settings(max_examples=200, deadline=None)
 @given(st.text())
 def test_any_text_gives_a_value_or_a_refusal(text):
     honest(lambda: parse(text))

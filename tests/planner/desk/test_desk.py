@@ -5,7 +5,7 @@ import copy
 import json
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from planner import self_test
@@ -156,7 +156,6 @@ def test_a_frozen_case_that_comes_out_otherwise_is_a_fault(monkeypatch, tmp_path
     assert codes("self_test") == ["self_test_failed"]
 
 
-@settings(max_examples=300, deadline=None)
 @given(st.text())
 def test_any_text_is_answered(text):
     said = json.loads(answer(text))
@@ -178,7 +177,6 @@ def spots(value, path=()):
             yield from spots(inner, (*path, key))
 
 
-@settings(max_examples=300, deadline=None)
 @given(st.sampled_from(sorted(ASKS)), st.data())
 def test_any_request_with_any_spot_spoilt_is_answered(name, data):
     plan = json.loads(answer(json.dumps({"ask": "draft_plan", **DRAFT})))["answer"]

@@ -7,7 +7,7 @@ from planner.measurement import measure
 from planner.values.statement import Strength
 from tests.planner.strategies import cases
 
-MANY = settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(suppress_health_check=[HealthCheck.too_slow])
 
 
 def findings_of(case):

@@ -4,7 +4,7 @@ import json
 from datetime import date, timedelta
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from planner.codec import read
@@ -101,7 +101,6 @@ def test_the_longest_overdue_stands_first():
     assert found.due == (ids[2],)
 
 
-@settings(max_examples=150, deadline=None)
 @given(
     days=st.integers(0, 2500),
     kept=st.sets(st.sampled_from([visit.name for visit in USUAL_VISITS])),

@@ -3,7 +3,7 @@
 from math import ceil
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from planner.codec import read
@@ -136,7 +136,6 @@ DAYS = st.lists(
 )
 
 
-@settings(max_examples=100, deadline=None)
 @given(DAYS, st.randoms())
 def test_no_order_of_the_days_changes_what_is_packed(days, random):
     turned = list(days)
@@ -145,7 +144,6 @@ def test_no_order_of_the_days_changes_what_is_packed(days, random):
     assert kit(turned, USUAL) == kit(days, USUAL)
 
 
-@settings(max_examples=100, deadline=None)
 @given(DAYS, NEEDS)
 def test_one_more_operation_never_needs_less(days, more):
     before = {line.article: line.total for line in kit(days, USUAL)}
@@ -154,7 +152,6 @@ def test_one_more_operation_never_needs_less(days, more):
     assert all(after[article] >= total for article, total in before.items())
 
 
-@settings(max_examples=100, deadline=None)
 @given(DAYS)
 def test_used_up_pieces_are_the_plain_sum(days):
     lines = {line.article: line.used for line in kit(days, USUAL)}
