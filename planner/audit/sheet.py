@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from planner.audit.charts import achieved, lasting, residual, watched
 from planner.audit.judged import judged
@@ -32,6 +33,7 @@ BY_WORDS = {
 
 def audit(asked: Question) -> Audit:
     """Raises ``ValueError`` where the watch expects no fewer failures than it calls worse."""
+    asked = replace(asked, results=tuple(sorted(asked.results, key=lambda each: (each.operated_on, each.id))))
     reports = sorted(report_groups(asked), key=lambda group: (not _is_own(asked, group.name), -group.report.cases))
     members = grouped(asked)
     first = [reports[0].name] if reports else []

@@ -1,4 +1,4 @@
-"""Set-up sheets, a list and a packing list of the demo clinic: the phone's engine draws what the server draws."""
+"""Set-up sheets, a list, a packing list and an audit: the phone's engine draws what the server draws."""
 
 import base64
 import json
@@ -9,6 +9,7 @@ from clinic.build.folders import folders
 from clinic.build.node import run_node
 from fixtures.demo.make import PATH
 from planner import desk
+from tests.planner.audit.generated import results
 
 RECORDS = json.loads(PATH.read_text(encoding="utf-8"))["records"]
 BY_ID = {record["id"]: record for record in RECORDS}
@@ -41,6 +42,17 @@ def requests():
         *(ask(name, **day) for name in ("day_list", "day_list_pdf")),
         *(ask(name, **days) for name in ("packing", "packing_pdf")),
         ask("practice_form"),
+        *audits(),
+    ]
+
+
+def audits():
+    """All of them of more cases than are drawn one by one."""
+    found = results(300)
+    cases = [{"result": each, "person": place, "born_on": "2019-02-28"} for place, each in enumerate(found)]
+    return [
+        *(ask(name, results=found, by="all", on="2026-11-25") for name in ("audit", "audit_pdf")),
+        ask("audit_export", cases=cases, shifts_days=[40 + place for place in range(300)]),
     ]
 
 
@@ -62,5 +74,5 @@ def test_the_phone_says_and_draws_the_same(built, tmp_path):
 
     assert answers == [json.loads(desk.answer(each)) for each in asked]
     pages = [each["answer"]["pdf"] for each in answers if "pdf" in each["answer"]]
-    assert len(pages) == 5
+    assert len(pages) == 6
     assert all(base64.b64decode(page).startswith(b"%PDF") for page in pages)

@@ -123,3 +123,27 @@ def test_a_watch_begins_anew_after_its_call():
     levels = watch(vigil, [True, True, False, True])
 
     assert levels == pytest.approx((0.6931, 1.3863, 0.0, 0.6931), abs=1e-4)
+
+
+def test_a_printed_product_limit_estimate():
+    """Weeks of remission under 6-mercaptopurine: Freireich et al., Blood 1963;21:699-716, as textbooks print it."""
+    lost = [6, 6, 6, 7, 10, 13, 16, 22, 23]
+    last_seen = [6, 9, 10, 11, 17, 19, 20, 25, 32, 32, 34, 35]
+    people = [Followed(days=weeks, failed=True) for weeks in lost] + [
+        Followed(days=weeks, failed=False) for weeks in last_seen
+    ]
+    steps = kaplan_meier(people)
+
+    assert [(step.days, step.at_risk) for step in steps] == [
+        (6, 21), (7, 17), (10, 15), (13, 12), (16, 11), (22, 7), (23, 6),
+    ]  # fmt: skip
+    printed = [0.857, 0.807, 0.753, 0.690, 0.627, 0.538, 0.448]
+    assert [step.share for step in steps] == pytest.approx(printed, abs=0.0005)
+
+
+@pytest.mark.parametrize(("expected", "worse"), [(0.2, 0.4), (0.05, 0.5)])
+def test_a_watch_that_calls_at_the_first_failure_waits_as_a_geometric_wait_does(expected, worse):
+    """Exact: where one failure reaches the limit, the mean wait is 1 / share."""
+    lengths = run_lengths(Vigil(expected=expected, worse=worse, limit=np.log(worse / expected) * 0.9))
+
+    assert (lengths.false_call_cases, lengths.true_call_cases) == pytest.approx((1 / expected, 1 / worse), rel=1e-9)
