@@ -7,14 +7,13 @@ import pytest
 from playwright.sync_api import Page
 
 from clinic.build.folders import folders
-from tests.journeys.browser.accessibility import low_steps, resize, too_wide_px, violations
+from tests.journeys.browser.accessibility import low_steps, pale, resize, too_wide_px, violations
 from tests.journeys.browser.device import PHONE, TABLET, Passing
 from tests.journeys.browser.watch import Watch
 from tests.journeys.site.server import running_server
 from tests.journeys.walk import walk
 
 NARROW = {"width": 320, "height": 640}
-SCHEMES = ("light", "dark")
 
 
 @dataclass
@@ -31,17 +30,21 @@ class Seen:
         self.screens += 1
         theatre = name.startswith(("card", "checks"))
         self.places.add(page.url.partition("#")[2])
-        for kind, size in (("phone", PHONE), ("tablet", TABLET)):
-            resize(page, {"width": size.width, "height": size.height})
-            for scheme in SCHEMES:
-                page.emulate_media(color_scheme=scheme)
-                found = violations(page, theatre=theatre)
-                self.violations += [f"{name}, {kind}, {scheme}: {line}" for line in found]
+        resize(page, {"width": PHONE.width, "height": PHONE.height})
+        page.emulate_media(color_scheme="light")
+        self.note(name, "phone, light", violations(page, theatre=theatre))
+        page.emulate_media(color_scheme="dark")
+        self.note(name, "phone, dark", pale(page, theatre=theatre))
+        resize(page, {"width": TABLET.width, "height": TABLET.height})
+        self.note(name, "tablet, dark", violations(page, theatre=theatre))
         resize(page, NARROW)
         self.low += [f"{name}: {step}" for step in low_steps(page, least_px=64 if theatre else 48)]
         if over := too_wide_px(page):
             self.too_wide.append(f"{name}: {over} px")
         resize(page, {"width": PHONE.width, "height": PHONE.height})
+
+    def note(self, name: str, held: str, found: list[str]) -> None:
+        self.violations += [f"{name}, {held}: {line}" for line in found]
 
 
 @pytest.fixture(scope="module")

@@ -9,6 +9,7 @@ from clinic.build.folders import folders
 AXE = folders().project / "node_modules/axe-core/axe.min.js"
 THEATRE_RULES = {"color-contrast-enhanced": {"enabled": True}}
 """Contrast at level AAA."""
+CONTRAST = ("color-contrast", "color-contrast-enhanced")
 SETTLED_MS = 1_000
 DRAWN = "() => new Promise((on) => requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(on))))"
 
@@ -17,8 +18,16 @@ def violations(page: Page, *, theatre: bool = False) -> list[str]:
     """One line for each element that breaks a rule."""
     if not page.evaluate("() => 'axe' in globalThis"):
         page.evaluate(Path(AXE).read_text(encoding="utf-8"))
-    rules = THEATRE_RULES if theatre else {}
-    found = page.evaluate("rules => axe.run(document, {rules, resultTypes: ['violations']})", rules)
+    return _found(page, {"rules": THEATRE_RULES if theatre else {}})
+
+
+def pale(page: Page, *, theatre: bool = False) -> list[str]:
+    """What another theme can change, on a page that :func:`violations` has seen: one line for each such element."""
+    return _found(page, {"runOnly": {"type": "rule", "values": CONTRAST if theatre else CONTRAST[:1]}})
+
+
+def _found(page: Page, options: dict[str, object]) -> list[str]:
+    found = page.evaluate("options => axe.run(document, {...options, resultTypes: ['violations']})", options)
     return [
         f"{rule['id']}: {node['html'][:120]} ({node['failureSummary']})"
         for rule in found["violations"]
