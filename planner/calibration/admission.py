@@ -77,6 +77,16 @@ def hindrances(case: PastCase, window: Window) -> Iterator[str]:
     yield from case.confounders
 
 
+def counted(window: Window) -> Statement:
+    """Which follow-up counts."""
+    return Statement(
+        code="calibration_window",
+        text=f"Counted is the last measured visit {window.first_days} to {window.last_days} days after the operation.",
+        provenance=ADMISSION,
+        facts={"first_days": window.first_days, "last_days": window.last_days},
+    )
+
+
 def left_out(question: Question) -> Iterator[Statement]:
     """One sentence for each reason, with how many cases it concerns."""
     counts: dict[str, int] = {}

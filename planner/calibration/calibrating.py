@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
-from planner.calibration.admission import Question, admitted, left_out
+from planner.calibration.admission import Question, admitted, counted, left_out
 from planner.calibration.past import Past, told_without_itself
 from planner.calibration.posterior import (
     FARTHEST_SD,
@@ -65,7 +65,7 @@ def calibrate(question: Question) -> Calibration:
         next_case=learned.next_case(),
         look_up_factor=1 / learned.effect if enough else None,
         past=past,
-        statements=(*_said(before, learned), *_compared(past), *left_out(question)),
+        statements=(*_said(before, learned), *_compared(past), counted(question.window), *left_out(question)),
     )
 
 

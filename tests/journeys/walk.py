@@ -333,6 +333,9 @@ def _preparing(device: Device, visit: Visitor) -> None:
     device.go("/practice")
     expect(page.get_by_text("What is usual here")).to_be_visible()
     visit("this clinic's practice", page)
+    device.go("/own-results")
+    expect(page.get_by_role("checkbox", name="Show beside the table's dose").first).to_be_visible()
+    visit("own results", page)
 
 
 def _around(device: Device, visit: Visitor) -> None:

@@ -1,4 +1,4 @@
-/** What the surgeon is weighing for an examination: table, own figures, aim, what goes together; kept as a draft, so nothing is lost on the way. */
+/** What the surgeon is weighing for an examination: table, own figures, aim, what goes together, own results beside it; kept as a draft, so nothing is lost on the way. */
 import { useObservable } from '../observable.js';
 import { heads } from '../store/heads.js';
 import { drafts, records } from '../store/store.js';
@@ -7,6 +7,7 @@ import { caseOf } from './case.js';
 import { withClinics } from './clinic-tables.js';
 import { isCombined, partsOf } from './combining.js';
 import { useAnswer } from './use-answer.js';
+import { useOwnColumn } from './use-own-column.js';
 import { startingTable, usualTable } from './usual-table.js';
 
 /** @typedef {{table: string | null, changes: import('./case.js').Change[], note: string, aim: string, overcorrection_pd: number, combine: string[]}} Planning */
@@ -32,6 +33,7 @@ export function usePlanning(patient, examination, optionId) {
   const facts = { examination: examination.body, born_on: patient.body.born_on, changes, aim, overcorrection_pd, combine };
   const ownCase = table === null ? null : caseOf({ ...facts, table, clinic_table: own.find(({ id }) => id === table) ?? null });
   const proposed = useAnswer('propose', ownCase && { case: ownCase });
+  const ownOf = useOwnColumn(ownCase);
 
   /** @param {Partial<Planning>} fields */
   const set = (fields) => {
@@ -49,5 +51,6 @@ export function usePlanning(patient, examination, optionId) {
     proposal: /** @type {any} */ (proposed.answer),
     faults: [...about.faults, ...proposed.faults],
     isFresh: proposed.isFresh,
+    ownOf,
   };
 }

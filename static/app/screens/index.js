@@ -47,6 +47,7 @@ export const screens = [
   { path: '/lists/:list', phase: 'open', load: () => import('./operating-list/screen.js') },
   { path: '/visits', phase: 'open', load: () => import('./visits/screen.js') },
   { path: '/practice', phase: 'open', load: () => import('./practice/screen.js') },
+  { path: '/own-results', phase: 'open', load: () => import('./own-results/screen.js') },
 
   { path: '/hand-over', phase: 'open', load: () => import('./hand-over/screen.js') },
   { path: '/hand-over/:record', phase: 'open', load: () => import('./hand-over/screen.js') },

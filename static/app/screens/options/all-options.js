@@ -11,7 +11,7 @@ import { TableChoice } from './table-choice.js';
 
 /** @param {{patient: LedgerRecord, examination: LedgerRecord, weighed: ReturnType<typeof import('../../planning/use-planning.js').usePlanning>}} props */
 export function AllOptions({ patient, examination, weighed }) {
-  const { proposal, planning, tables, table, faults, set } = weighed;
+  const { proposal, planning, tables, table, faults, set, ownOf } = weighed;
   const home = `/patients/${patient.patient}`;
   const hasOwn = planning.combine.length + planning.changes.length > 0;
   return html`<${Frame} title="Options" patient=${patient.body} back=${`${home}/findings/${examination.id}`} layout="wide">
@@ -20,7 +20,7 @@ export function AllOptions({ patient, examination, weighed }) {
       <${TableChoice} tables=${tables} chosen=${table} onChoose=${(/** @type {string} */ id) => set({ table: id })} />
       <${Aims} planning=${planning} examination=${examination.body} onSet=${set} />
       ${proposal && faults.length === 0
-        ? html`<${Offered} proposal=${proposal} planning=${planning} onSet=${set} pathOf=${(/** @type {string} */ id) => `${home}/options/${examination.id}/${id}`} />`
+        ? html`<${Offered} proposal=${proposal} planning=${planning} onSet=${set} ownOf=${ownOf} pathOf=${(/** @type {string} */ id) => `${home}/options/${examination.id}/${id}`} />`
         : html`<${EngineWait} faults=${faults} />
             ${faults.length > 0 && hasOwn && html`<div class="buttons"><button type="button" class="button" onClick=${() => set({ combine: [], changes: [] })}>Take back what goes together and every changed figure</button></div>`}`}
     </div>

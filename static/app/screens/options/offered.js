@@ -19,8 +19,8 @@ import { Together } from './together.js';
 /** Two full rows of a tablet; the engine puts the better ones first. */
 const IN_SIGHT = 6;
 
-/** @param {{proposal: any, planning: Planning, onSet: (fields: Partial<Planning>) => void, pathOf: (id: string) => string}} props */
-export function Offered({ proposal, planning, onSet, pathOf }) {
+/** @param {{proposal: any, planning: Planning, onSet: (fields: Partial<Planning>) => void, pathOf: (id: string) => string, ownOf: (id: string) => import('../../planning/use-own-column.js').OwnOfOption | null}} props */
+export function Offered({ proposal, planning, onSet, pathOf, ownOf }) {
   const [compared, setCompared] = useState(/** @type {string[]} */ ([]));
   const [isAlone, setAlone] = useState(false);
   const { options, additions = [], combined = null, principles = [] } = proposal;
@@ -39,6 +39,7 @@ export function Offered({ proposal, planning, onSet, pathOf }) {
     reach_pd,
     aim: planning.aim,
     path: pathOf(option.id),
+    own: ownOf(option.id),
     isTogether: planning.combine.includes(option.id),
     onTogether: additions.length > 0 && offered.length > 1 ? () => onSet({ combine: turned(planning.combine, option, offered) }) : null,
   });

@@ -9,6 +9,7 @@ import { go } from '../../shell/router.js';
 import { html, useState } from '../../vendor/preact.js';
 import { allOptions } from '../../planning/combining.js';
 import { stopsOf } from '../../planning/levels.js';
+import { isTaken, ownNote } from '../../planning/own-doses.js';
 import { makePlan } from '../../planning/plan-making.js';
 import { faultsIn } from '../../planning/use-answer.js';
 import { Newer } from '../findings/newer.js';
@@ -19,16 +20,18 @@ import { Replaces } from './replaces.js';
 
 /** @param {{patient: LedgerRecord, examination: LedgerRecord, optionId: string, weighed: ReturnType<typeof import('../../planning/use-planning.js').usePlanning>}} props */
 export function OneOption({ patient, examination, optionId, weighed }) {
-  const { proposal, faults, isFresh, planning } = weighed;
+  const { proposal, faults, isFresh, planning, ownOf } = weighed;
   const [chooseFaults, setChooseFaults] = useState(/** @type {import('../../planning/use-answer.js').FaultFacts[]} */ ([]));
   const role = useObservable(session).clinic?.role;
   const home = `/patients/${patient.patient}`;
   const option = proposal && allOptions(proposal).find(({ id }) => id === optionId);
+  const own = ownOf(optionId);
+  const note = own && option && isTaken(planning.changes, own.suggestion) ? [ownNote(own.suggestion, own.calibration, (option.table ?? proposal.table).name), planning.note].filter(Boolean).join('\n') : planning.note;
 
   const choose = async () => {
     if (!weighed.case) return;
     try {
-      const plan = await makePlan({ patient, examination, case: weighed.case, option: optionId, note: planning.note });
+      const plan = await makePlan({ patient, examination, case: weighed.case, option: optionId, note });
       go(`${home}/sign/${plan.id}`);
     } catch (error) {
       setChooseFaults(faultsIn(error));
@@ -54,7 +57,7 @@ export function OneOption({ patient, examination, optionId, weighed }) {
       <${FaultList} faults=${chooseFaults} title="No plan was made. Your figures are kept." />
       ${faults.length > 0 && option && html`<${FaultList} faults=${faults} title="The engine refuses this figure." />`}
       ${option
-        ? html`<${OptionBody} option=${option} proposal=${proposal} planning=${planning} onChange=${weighed.set} />`
+        ? html`<${OptionBody} option=${option} proposal=${proposal} planning=${planning} onChange=${weighed.set} own=${stopsOf(option).length === 0 ? own : null} />`
         : proposal
           ? html`<p>This option is not among those of the table ${proposal.table.name}. <a href=${`#${home}/options/${examination.id}`}>Show all options</a></p>`
           : html`<${EngineWait} faults=${faults} />`}

@@ -10,14 +10,16 @@ import { reachOf } from '../../parts/residual-strip/scale.js';
 import { html } from '../../vendor/preact.js';
 import { withChange, withoutChange, withoutOption } from '../../planning/changes.js';
 import { ownerOf, partsOf } from '../../planning/combining.js';
+import { isTaken, taken } from '../../planning/own-doses.js';
 import { DoseEditor } from './dose-editor.js';
+import { OwnColumn } from './own-column.js';
 import { Reasons } from './reasons.js';
 import { TableStamp } from './table-stamp.js';
 
 /** @typedef {import('../../planning/use-planning.js').Planning} Planning */
 
-/** @param {{option: any, proposal: any, planning: Planning, onChange: (fields: Partial<Planning>) => void}} props */
-export function OptionBody({ option, proposal, planning, onChange }) {
+/** @param {{option: any, proposal: any, planning: Planning, onChange: (fields: Partial<Planning>) => void, own: import('../../planning/use-own-column.js').OwnOfOption | null}} props */
+export function OptionBody({ option, proposal, planning, onChange, own }) {
   const { changes, note, aim } = planning;
   const parts = partsOf(option.id);
   /** What the surgeon has set for it, or null. @param {any} dose @returns {number | null} */
@@ -40,6 +42,7 @@ export function OptionBody({ option, proposal, planning, onChange }) {
       ${isChanged &&
       option.doses.length > 1 &&
       html`<div class="buttons"><button type="button" class="button" onClick=${() => onChange({ changes: parts.reduce(withoutOption, changes) })}>All back to the table</button></div>`}
+      ${own && html`<${OwnColumn} own=${own} isTaken=${isTaken(changes, own.suggestion)} onTake=${() => onChange({ changes: taken(changes, own.suggestion) })} />`}
     </div>
     <div class="one-right stack">
       <section class="option-expected">

@@ -4,6 +4,7 @@ import { Eyes } from '../../parts/eyes/eyes.js';
 import { Notices } from '../../parts/notice/notice.js';
 import { Expectation } from '../../parts/expectation/expectation.js';
 import { html } from '../../vendor/preact.js';
+import { OwnLine } from './own-line.js';
 import { Reasons } from './reasons.js';
 import { TableStamp } from './table-stamp.js';
 
@@ -19,8 +20,9 @@ import { TableStamp } from './table-stamp.js';
  * @param {(() => void) | null} [props.onCompare]
  * @param {boolean} [props.isTogether]
  * @param {(() => void) | null} [props.onTogether]
+ * @param {import('../../planning/use-own-column.js').OwnOfOption | null} [props.own] what the surgeon's own results say of it
  */
-export function OptionCard({ option, table, common, reach_pd, path, aim, isCompared = false, onCompare = null, isTogether = false, onTogether = null }) {
+export function OptionCard({ option, table, common, reach_pd, path, aim, isCompared = false, onCompare = null, isTogether = false, onTogether = null, own: ownResults = null }) {
   /** @param {any[]} statements */
   const own = (statements) => statements.filter((statement) => !common.has(statement));
   const heading = `option-${option.id}`;
@@ -30,6 +32,7 @@ export function OptionCard({ option, table, common, reach_pd, path, aim, isCompa
     <ul class="dose-lines">
       ${option.doses.map((/** @type {any} */ dose) => html`<${DoseLine} key=${`${dose.eye} ${dose.muscle}`} dose=${dose} />`)}
     </ul>
+    ${ownResults && html`<${OwnLine} own=${ownResults} />`}
     <div class="option-expected">
       <h3 class="small soft">Expected after surgery</h3>
       <${Expectation} option=${option} reach_pd=${reach_pd} aim=${aim} />

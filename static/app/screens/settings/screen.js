@@ -8,6 +8,7 @@ import { CheckItems } from './check-items.js';
 import { ClinicTables } from './clinic-tables.js';
 import { Look } from './look.js';
 import { Lock } from './lock.js';
+import { OwnResultsLink } from './own-results.js';
 import { Tables } from './tables.js';
 import { TheatrePractice } from './theatre-practice.js';
 
@@ -17,6 +18,7 @@ export default function Settings() {
       <${Look} />
       <${Tables} />
       <${ClinicTables} />
+      <${OwnResultsLink} />
       <${TheatrePractice} />
       <${CheckItems} />
       <${Lock} />

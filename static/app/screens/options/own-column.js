@@ -1,0 +1,56 @@
+/** Own results beside the unaltered dose of one option: both figures of each muscle, what they rest on, and the one way to take them. */
+import { OwnEffect } from '../../parts/own-effect/own-effect.js';
+import { PastCases } from '../../parts/past-cases/past-cases.js';
+import { Why } from '../../parts/why/why.js';
+import { html } from '../../vendor/preact.js';
+import { placeWords } from '../../words/anatomy.js';
+import { mmWords, prismWords } from '../../words/figures.js';
+import { saysMore } from '../../planning/own-doses.js';
+import { silence } from './own-line.js';
+
+/** @param {{own: import('../../planning/use-own-column.js').OwnOfOption, isTaken: boolean, onTake: () => void}} props */
+export function OwnColumn({ own: { calibration, suggestion, operations }, isTaken, onTake }) {
+  const { doses, does_pd } = suggestion;
+  return html`<section class="own-column stack tight" aria-labelledby="own-column">
+    <h2 id="own-column">What your own results say</h2>
+    ${doses.length > 0 && html`<${BothColumns} doses=${doses} />`}
+    ${doses.length === 0 && html`<p>${silence(calibration, suggestion)}</p>`}
+    ${does_pd &&
+    html`<p>The table's doses promise ${prismWords(suggestion.promised_pd)}. In your hands they would correct ${prismWords(does_pd.middle)}, a single case in 95 of 100 between ${prismWords(does_pd.low)} and ${prismWords(does_pd.high)}.</p>`}
+    <${OwnEffect} effect=${calibration.effect} />
+    <p class="small">
+      From ${calibration.cases} case${calibration.cases === 1 ? '' : 's'}.${' '}
+      <${Why} label="What your own results say" steps=${[...calibration.statements, ...suggestion.statements]}>How<//>
+    </p>
+    ${suggestion.statements.length > 0 && doses.length > 0 && html`<ul class="own-said small">${suggestion.statements.map(({ code, text }) => html`<li key=${code}>${text}</li>`)}</ul>`}
+    ${doses.length > 0 && saysMore(suggestion) && html`<${Taking} isTaken=${isTaken} onTake=${onTake} />`}
+    <${PastCases} past=${calibration.past} operations=${operations} />
+  </section>`;
+}
+
+/** @param {{doses: import('../../planning/own-doses.js').OwnDose[]}} props */
+function BothColumns({ doses }) {
+  return html`<table class="own-table">
+    <thead>
+      <tr><th scope="col">Muscle</th><th scope="col">Table</th><th scope="col">Own results</th></tr>
+    </thead>
+    <tbody>
+      ${doses.map(
+        (dose) => html`<tr key=${`${dose.eye} ${dose.muscle}`}>
+          <th scope="row">${placeWords(dose)}</th>
+          <td>${mmWords(dose.proposed_mm)}</td>
+          <td>${mmWords(dose.own_mm)}</td>
+        </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
+
+/** @param {{isTaken: boolean, onTake: () => void}} props */
+function Taking({ isTaken, onTake }) {
+  if (isTaken) return html`<p role="status"><strong>Your own figures are set.</strong> The plan will say that they come from own results, with the table's beside them.</p>`;
+  return html`<div class="stack tight">
+    <p class="small soft">The plan keeps the table's doses unless you set these.</p>
+    <div class="buttons"><button type="button" class="button" onClick=${onTake}>Set the figures of own results</button></div>
+  </div>`;
+}
