@@ -45,17 +45,17 @@ export function VisitScreen({ patient, followed, corrected }) {
 
   const hindrances = isReviewed && review ? review.hindrances : [];
   const blocked = lack ?? (faults.length > 0 ? faults[0].text : isReviewed || !hasPlan ? hindrances[0]?.text : 'The engine has not looked at it yet.');
-  const measure = { label: 'Measure', to: `${here}/measure` };
+  const measure = `${here}/measure`;
   const saving = { label: corrected ? 'Save the correction' : 'Save the visit', act: save, blocked };
-  const steps = examination || visiting.unmeasured ? { next: saving } : { next: measure, also: { label: 'Nothing measured', act: () => tell({ unmeasured: true }) } };
+  const next = examination || visiting.unmeasured ? saving : { label: 'Measure', to: measure };
 
-  return html`<${Frame} title=${corrected ? 'Correct the visit' : 'Visit'} patient=${patient.body} back=${home} ...${steps}>
+  return html`<${Frame} title=${corrected ? 'Correct the visit' : 'Visit'} patient=${patient.body} back=${home} next=${next}>
     <div class="visit stack">
       <${FaultList} faults=${[...unsaved, ...faults, ...hindrances]} title="Not saved. What you wrote is kept on this device." />
       <${Notices} notices=${isReviewed && review ? review.warnings : []} />
       ${!hasPlan && html`<${Notice} level="caution"><p>The signed plan of this operation is not on this device: nothing can be compared, and nothing is warned of here.</p><//>`}
       <${WhichVisit} visiting=${visiting} draft=${draft} onTell=${tell} />
-      <${Measured} examination=${examination} correct=${examination && `${here}/measure/${examination.id}`} measure=${visiting.unmeasured ? `${here}/measure` : null} />
+      <${Measured} examination=${examination} measure=${measure} unmeasured=${visiting.unmeasured} onUnmeasured=${() => tell({ unmeasured: true })} />
       ${isReviewed && review && review.statements.map((each) => html`<p class="small" key=${each.code}>${each.text}</p>`)}
       <${Signs} looked=${visiting.looked} signs=${visiting.signs} onTell=${tell} />
       <${Fold} title="Near stereoacuity" holds=${visiting.stereo_octaves_lost === null ? 'not said' : `${visiting.stereo_octaves_lost} octaves lost`}>
