@@ -9,6 +9,7 @@ from planner.card.words import eye_words
 from planner.pictures import ruler
 from planner.values.card import CardLine
 from planner.values.option import Dose, Operation
+from planner.values.sewing import Sewing
 
 EYES = (Eye.RIGHT, Eye.LEFT)
 """House rule: the right eye always stands first, so that a list of lines is read the same way on every card."""
@@ -17,9 +18,9 @@ OPERATIONS = tuple(Operation)
 """Common practice: within an eye what weakens comes first, so that the tightened muscle is tied without its pull."""
 
 
-def card_lines(doses: tuple[Dose, ...]) -> tuple[CardLine, ...]:
+def card_lines(doses: tuple[Dose, ...], sewing: Sewing | None = None) -> tuple[CardLine, ...]:
     """One line for each dose: right eye before left, what weakens before what tightens."""
-    return tuple(_line(dose) for dose in in_operating_order(doses))
+    return tuple(_line(dose, sewing) for dose in in_operating_order(doses))
 
 
 def in_operating_order(doses: tuple[Dose, ...]) -> tuple[Dose, ...]:
@@ -27,8 +28,8 @@ def in_operating_order(doses: tuple[Dose, ...]) -> tuple[Dose, ...]:
     return tuple(sorted(doses, key=lambda dose: (EYES.index(dose.eye), OPERATIONS.index(dose.operation), dose.muscle)))
 
 
-def _line(dose: Dose) -> CardLine:
-    found = details(dose)
+def _line(dose: Dose, sewing: Sewing | None) -> CardLine:
+    found = details(dose, sewing)
     return CardLine(
         eye=dose.eye,
         eye_words=eye_words({dose.eye}),

@@ -37,7 +37,7 @@ def card(pieces: Pieces) -> Card:
         allergies=patient.allergies,
         eyes_words=eye_words({dose.eye for dose in option.doses}),
         title=option.title,
-        lines=card_lines(option.doses),
+        lines=card_lines(option.doses, pieces.sewing),
         deviation_words=deviation_words(plan.case),
         expected_words=expected_words(option),
         notices=option.notices,

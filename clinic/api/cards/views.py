@@ -25,6 +25,7 @@ from clinic.people.card_keys import card_keys
 from clinic.people.role import Role
 from clinic.sync import scope
 from clinic.sync.joined import other_entries
+from planner import setup
 from planner.card import Pieces, card
 from planner.card.code import coded
 from planner.card.pdf import pdf
@@ -32,6 +33,8 @@ from planner.codec import read
 from planner.errors import Refused
 from planner.records.patient import Patient
 from planner.records.plan import Plan, Signature
+from planner.records.practice import Practice
+from planner.records.set_up import SetUp
 
 Body = TypeVar("Body")
 
@@ -81,14 +84,16 @@ def _drawn(signed: Record, planned: Record) -> bytes:
     plan = _read(Plan, planned)
     # The patient as the plan names them: that version; what the present one adds is an alert.
     patient = Record.objects.get(clinic=planned.clinic_id, pk=plan.patient_id)
+    known = _read(Patient, patient)
     pieces = Pieces(
-        patient=_read(Patient, patient),
+        patient=known,
         plan=plan,
         signature=_read(Signature, signed),
         patient_digest=patient.digest,
         plan_digest=planned.digest,
         patient_now=_present(patient),
         other_entries=_other_entries(patient),
+        sewing=setup.sewing(plan, known.born_on, _prepared(planned), _practice(planned.clinic_id)),
     )
     try:
         return pdf(coded(card(pieces), pieces, card_keys(planned.clinic_id)[0]))
@@ -108,6 +113,18 @@ def _other_entries(patient: Record) -> tuple[Patient, ...]:
     others = other_entries(patient.clinic_id, patient.patient)
     versions = Record.objects.filter(clinic=patient.clinic_id, kind="patient", patient__in=others)
     return tuple(_read(Patient, each) for each in only_heads(versions).order_by("patient", "pk"))
+
+
+def _prepared(planned: Record) -> SetUp | None:
+    """The newest present set-up of the plan, as devices choose it."""
+    versions = Record.objects.filter(clinic=planned.clinic_id, kind="set_up", about=planned)
+    newest = only_heads(versions).order_by("-pk").first()
+    return None if newest is None else _read(SetUp, newest)
+
+
+def _practice(clinic: UUID) -> Practice | None:
+    newest = only_heads(Record.objects.filter(clinic=clinic, kind="practice")).order_by("-pk").first()
+    return None if newest is None else _read(Practice, newest)
 
 
 def _may_see(role: Role, signed: Record) -> bool:

@@ -4,6 +4,8 @@
  * A kept card counts only for the very records it was made from. One at a time, while nothing else is going on; what the
  * engine refuses is not asked again until the app starts anew.
  */
+import { practiceOf } from '../preparing/practice.js';
+import { setUpsOf } from '../preparing/set-ups.js';
 import { heads } from '../store/heads.js';
 import { otherEntries, patientNow, piecesOf } from './standing.js';
 
@@ -21,24 +23,36 @@ const nameOf = (signature) => `card/${signature.id}`;
 export function originOf(records, pieces) {
   const now = patientNow(records, pieces);
   const { patient, plan, signature } = pieces;
-  return [patient, plan, signature, ...(now ? [now] : []), ...otherEntries(records, pieces)].map(({ digest }) => digest).join(' ');
+  const { setUp, practice } = preparedFor(records, plan);
+  return [patient, plan, signature, now, ...otherEntries(records, pieces), setUp, practice].flatMap((record) => record?.digest ?? []).join(' ');
 }
 
 /**
- * What the engine makes a card of: with the present version of the patient's record where that is another, and with the person's
- * other entries.
+ * What the operation was prepared with: the newest where nobody has chosen yet.
+ * @param {readonly LedgerRecord[]} records
+ * @param {LedgerRecord} plan
+ * @returns {{setUp: LedgerRecord | null, practice: LedgerRecord | null}}
+ */
+const preparedFor = (records, plan) => ({ setUp: setUpsOf(records, plan)[0] ?? null, practice: practiceOf(records).current });
+
+/**
+ * What the engine makes a card of: with the present version of the patient's record where that is another, with the person's
+ * other entries, and with what the operation was prepared with.
  * @param {readonly LedgerRecord[]} records
  * @param {Pieces} pieces
  */
 export function cardQuestion(records, pieces) {
   const now = patientNow(records, pieces);
   const others = otherEntries(records, pieces);
+  const { setUp, practice } = preparedFor(records, pieces.plan);
   return {
     patient: pieces.patient.body,
     plan: pieces.plan.body,
     signature: pieces.signature.body,
     ...(now && { patient_now: now.body }),
     ...(others.length > 0 && { other_entries: others.map(({ body }) => body) }),
+    ...(setUp && { set_up: setUp.body }),
+    ...(practice && { practice: practice.body }),
   };
 }
 

@@ -75,7 +75,8 @@ def test_what_another_entry_of_the_person_warns_of_is_on_it_with_the_bytes_that_
     twins = [pen.patient(hospital_number=f"OI-{number}", allergies=f"Iodine {number}.") for number in (777, 778)]
     latest = pen.patient_again(twins[1], allergies="Latex and iodine.")
     cast.surgeon.accepted(*twins, latest, pen.join(line[0], twins[0]), pen.join(twins[1], line[0]))
-    entries = [each["body"] for each in (twins[0], latest)]
+    now = {twins[0]["id"]: twins[0]["body"], twins[1]["id"]: latest["body"]}
+    entries = [now[entry] for entry in sorted(now)]
     patient, _, plan, signature = (each["body"] for each in line)
     pieces = {"patient": patient, "plan": plan, "signature": signature, "other_entries": entries}
     asked = {"ask": "card_pdf", **pieces, "card_key": card_keys(cast.clinic.pk)[0]}
@@ -87,6 +88,28 @@ def test_what_another_entry_of_the_person_warns_of_is_on_it_with_the_bytes_that_
     assert response.content == base64.b64decode(said)
     assert text.count("OTHER ENTRY OF THIS PERSON. Allergies:") == len(entries)
     assert "Latex and iodine. Entered as Ines Ferreira, number OI-778." in " ".join(text.split())
+
+
+def test_the_suture_and_needle_of_the_set_up_are_on_it_with_the_bytes_that_the_phone_makes(cast, line):
+    """What is newest of several is taken, as devices do; the surgeon's reason stands on the paper."""
+    pen = cast.surgeon.pen
+    choice = [{"item": "needle", "choice": "spatula_half", "reason": "A deep orbit with little room."}]
+    practice = pen.practice(choices=[{"item": "suture", "choice": "monofilament_absorbed"}])
+    earlier, latest = pen.set_up(line[2]), pen.set_up(line[2], overrides=choice)
+    earlier["id"], latest["id"] = sorted((earlier["id"], latest["id"]))
+    cast.surgeon.accepted(practice, latest, earlier)
+    patient, _, plan, signature = (each["body"] for each in line)
+    pieces = {"patient": patient, "plan": plan, "signature": signature}
+    prepared = {"set_up": latest["body"], "practice": practice["body"]}
+    asked = {"ask": "card_pdf", **pieces, **prepared, "card_key": card_keys(cast.clinic.pk)[0]}
+    said = json.loads(desk.answer(json.dumps(asked)))["answer"]["pdf"]
+
+    response = card(cast.theatre_nurse, line[3])
+    text = " ".join(PdfReader(io.BytesIO(response.content)).pages[0].extract_text().split())
+
+    assert response.content == base64.b64decode(said)
+    assert "Single thread, absorbable, 6-0; spatula needle, half a circle, at each end" in text
+    assert "Reason: A deep orbit with little room." in text
 
 
 def test_a_join_that_was_taken_back_leaves_nothing_of_the_other_entry_on_it(cast, line):

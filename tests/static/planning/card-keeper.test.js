@@ -65,6 +65,23 @@ test('a kept card counts no longer once the person has another entry, whose pres
   assert.deepEqual(cardQuestion(phone.records.get(), pieces).other_entries, [{ allergies: 'penicillin' }]);
 });
 
+test('a kept card counts no longer once the operation was prepared otherwise, and the engine is asked with it', () => {
+  const phone = device();
+  const pieces = { patient, plan: plan(1), signature: signature(1) };
+  const setUp = record('u1', 'set_up', { plan_id: 'l1', plan_digest: 'digest of l1' });
+  const ofAnother = record('u2', 'set_up', { plan_id: 'l2', plan_digest: 'digest of l2' });
+  phone.records.set([patient, plan(1), signature(1), ofAnother]);
+  phone.keep(pieces, { card: 'l1' });
+  assert.deepEqual(phone.keptCard(pieces), { card: 'l1' });
+  phone.records.set([...phone.records.get(), setUp]);
+  assert.equal(phone.keptCard(pieces), null);
+  assert.deepEqual(cardQuestion(phone.records.get(), pieces).set_up, setUp.body);
+  phone.keep(pieces, { card: 'l1' });
+  phone.records.set([...phone.records.get(), { ...record('c1', 'practice', { reason: 'ours' }), patient: 'c1' }]);
+  assert.equal(phone.keptCard(pieces), null);
+  assert.deepEqual(cardQuestion(phone.records.get(), pieces).practice, { reason: 'ours' });
+});
+
 test('nothing is asked before the engine is ready', async () => {
   const phone = device({ phase: 'starting' });
   phone.start();
