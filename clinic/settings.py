@@ -60,7 +60,9 @@ INSTALLED_APPS = [
     "clinic.api",
     "clinic.administration",
     "clinic.backup",
+    "clinic.exchange",
     "clinic.build",
+    "clinic.locale",
     "clinic.shell",
     "clinic.demo",
 ]
@@ -74,6 +76,7 @@ MIDDLEWARE = [
     "clinic.protection.body_limit.BodyLimit",
     "clinic.protection.client_age.ClientAge",
     "django.contrib.sessions.middleware.SessionMiddleware",
+    "clinic.locale.middleware.Language",
     "django.middleware.common.CommonMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
     "django.contrib.auth.middleware.AuthenticationMiddleware",
@@ -152,7 +155,9 @@ DATA_UPLOAD_MAX_NUMBER_FIELDS = 100
 DATA_UPLOAD_MAX_NUMBER_FILES = 0
 
 LANGUAGE_CODE = "en-gb"
-USE_I18N = False
+LANGUAGES = [("en-gb", "English"), ("fr", "French"), ("ar", "Arabic")]
+LOCALE_PATHS = [BUILD_DIR / "locale"]
+USE_I18N = True
 USE_TZ = True
 TIME_ZONE = "UTC"
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from datetime import timedelta
 
+from django.utils.translation import gettext
+
 from clinic.errors.shape import Error
 
 
@@ -30,8 +32,8 @@ class LockedOut(Refusal):
 
     def __init__(self, wait: timedelta) -> None:
         minutes = max(1, math.ceil(wait / timedelta(minutes=1)))
-        text = f"Too many tries. Wait {minutes} min, then try again, or ask your administrator."
-        super().__init__(429, Error(code="locked_out", text=text))
+        text = gettext("Too many tries. Wait {minutes} min, then try again, or ask your administrator.")
+        super().__init__(429, Error(code="locked_out", text=text.format(minutes=minutes)))
         self.headers = {"Retry-After": str(math.ceil(wait.total_seconds()))}
 
 

@@ -7,6 +7,7 @@
     publishing.py   the release into its place; earlier ones stay for a while
     stylesheet.py   the parts' stylesheets in one
     modules.py      the modules that the page fetches at once
+    (clinic.locale) the catalogues of other languages: JSON in the release, gettext's own form beside it
     compression.py  brotli and gzip beside every file, remembered by content
     report.py       the table of sizes
 

@@ -11,7 +11,8 @@ from clinic.build.lock import only_builder
 from clinic.build.packages import install_packages, missing_packages
 from clinic.build.publishing import publish, write_release
 from clinic.build.release import Release, plan_release
-from clinic.build.writing import clear_unfinished, require_writable
+from clinic.build.writing import clear_unfinished, require_writable, write_whole
+from clinic.locale.compiled import catalogue_files, for_the_server
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -46,6 +47,8 @@ def build(folders: Folders, steps: Steps) -> Release:
         if lacking := uncompressed(folders.site):
             with steps.step("Compressing for the network (the engine takes a minute, once)") as step:
                 compress(lacking, folders.compressed, progress=_percentage(lacking, step.progress))
+        for language, path in catalogue_files(folders.project).items():
+            write_whole(folders.locale / language / "LC_MESSAGES" / "django.mo", for_the_server(path))
         publish(release, folders)
         forget(folders.compressed, folders.site)
     return release

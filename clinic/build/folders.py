@@ -51,6 +51,11 @@ class Folders:
         return self.build / "release.json"
 
     @property
+    def locale(self) -> Path:
+        """The catalogues as the server reads them, a folder for each language."""
+        return self.build / "locale"
+
+    @property
     def lock(self) -> Path:
         """The file that a builder holds."""
         return self.build / "lock"

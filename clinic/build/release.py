@@ -16,6 +16,7 @@ from clinic.build.failure import BuildFailed
 from clinic.build.modules import needed_at_start
 from clinic.build.stylesheet import one_stylesheet
 from clinic.build.vendor import vendor_files
+from clinic.locale.compiled import catalogue_files, for_the_phone
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -70,14 +71,17 @@ def read_release(path: Path) -> Release:
 
 
 def app_files(project: Path) -> dict[str, bytes]:
-    """The app's own files and its libraries by their place in the release."""
+    """The app's own files, its libraries and its catalogues by their place in the release."""
     source = project / "static" / "app"
     own = {
         path.relative_to(source).as_posix(): path.read_bytes()
         for path in sorted(source.rglob("*"))
         if path.is_file() and not path.name.endswith(NOT_SERVED) and not path.name.startswith(".")
     }
-    return one_stylesheet(own) | vendor_files(project)
+    words = {
+        f"words/catalogues/{language}.json": for_the_phone(path) for language, path in catalogue_files(project).items()
+    }
+    return one_stylesheet(own) | vendor_files(project) | words
 
 
 def beside_files(project: Path) -> dict[str, bytes]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from django.http import HttpRequest, JsonResponse
+from django.utils.translation import gettext
 
 from clinic.errors.shape import Error, answer
 
@@ -14,7 +15,7 @@ def bad_request(request: HttpRequest, exception: Exception) -> JsonResponse:  # 
 
 def forbidden(request: HttpRequest, exception: Exception) -> JsonResponse:  # noqa: ARG001
     """403."""
-    return answer(403, Error(code="forbidden", text="This account may not do that."))
+    return answer(403, Error(code="forbidden", text=gettext("This account may not do that.")))
 
 
 def not_found(request: HttpRequest, exception: Exception) -> JsonResponse:  # noqa: ARG001
@@ -24,7 +25,8 @@ def not_found(request: HttpRequest, exception: Exception) -> JsonResponse:  # no
 
 def server_fault(_request: HttpRequest) -> JsonResponse:
     """500."""
-    return answer(500, Error(code="server_fault", text="The server failed. Nothing was lost; try again later."))
+    text = gettext("The server failed. Nothing was lost; try again later.")
+    return answer(500, Error(code="server_fault", text=text))
 
 
 def csrf_failed(request: HttpRequest, reason: str = "") -> JsonResponse:  # noqa: ARG001

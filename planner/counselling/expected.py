@@ -55,14 +55,13 @@ def _horizontal(plan: Plan) -> Iterator[Passage]:
         code="chances",
         heading=says("How straight the eyes are expected to be"),
         sentences=(
-            says("Straight or nearly straight some weeks after the operation:"),
-            tenths(found.within_percent),
             _interval(found),
             says("The unit Δ (prism dioptre) says how far an eye is turned."),
             says("This was calculated from published reports. It does not say what will happen to one person."),
             *_borrowed(prediction),
         ),
         origin=origin(Provenance(mark=Mark.COMPUTED, source=f"{_source(prediction)}; {SUCCESS}")),
+        headline=tenths(found.within_percent),
         array=people(tuple(zip(figures, counts, words, strict=True))),
     )
 

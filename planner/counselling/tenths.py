@@ -16,13 +16,20 @@ TENTH: Final = 10.0
 
 
 def tenths(percent: float) -> Said:
-    """The words of a chance in per cent."""
+    """The chance of straight or nearly straight eyes, given in per cent."""
     if percent < LEAST:
-        return says("fewer than 1 of 10 people")
+        return says("Fewer than 1 of 10 people are expected to have straight or nearly straight eyes afterwards.")
     if percent > MOST:
-        return says("more than 9 of 10 people")
+        return says("More than 9 of 10 people are expected to have straight or nearly straight eyes afterwards.")
     nearest = round(percent / TENTH)
     if abs(percent - nearest * TENTH) <= NEAR:
-        return says("about {tenths} of 10 people", tenths=f"{nearest}")
+        return says(
+            "About {tenths} of 10 people are expected to have straight or nearly straight eyes afterwards.",
+            tenths=f"{nearest}",
+        )
     low = int(percent // TENTH)
-    return says("about {low} to {high} of 10 people", low=f"{low}", high=f"{low + 1}")
+    return says(
+        "About {low} to {high} of 10 people are expected to have straight or nearly straight eyes afterwards.",
+        low=f"{low}",
+        high=f"{low + 1}",
+    )

@@ -73,12 +73,16 @@ class Origin:
 
 @dataclass(frozen=True, kw_only=True)
 class Passage:
-    """Some sentences under a heading; ``array`` where there is a figure that a hundred people can show."""
+    """Some sentences under a heading.
+
+    ``headline`` is the one that matters most; ``array`` stands where there is a figure that a hundred people can show.
+    """
 
     code: str
     heading: Said
     sentences: tuple[Said, ...]
     origin: Origin
+    headline: Said | None = None
     array: IconArray | None = None
 
 

@@ -12,6 +12,7 @@ import { noteStorage, recallProtection, storageState } from './store/protection.
 import { device, drafts, ledger } from './store/store.js';
 import { startSync } from './sync/sync.js';
 import { html, render } from './vendor/preact.js';
+import { startLanguage } from './words/say.js';
 
 /** A phone whose storage stays dead must not load the page again and again. */
 const RELOAD_REST_MS = 60_000;
@@ -25,7 +26,7 @@ else render(html`<${Insecure} />`, root);
 function start() {
   startRouter();
   startKeys();
-  render(html`<${App} />`, root);
+  startLanguage().then(() => render(html`<${App} />`, root));
   startSync();
   openSession().catch(noteFault);
   recallProtection(device).catch(noteFault);

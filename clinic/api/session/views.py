@@ -10,6 +10,7 @@ from django.contrib.auth import authenticate, login, logout
 from django.db import transaction
 from django.middleware.csrf import get_token
 from django.utils import timezone
+from django.utils.translation import gettext
 from django_otp.models import Device as FactorDevice
 from drf_spectacular.utils import extend_schema
 from rest_framework.permissions import AllowAny
@@ -53,7 +54,8 @@ class SessionView(APIView):
         user = authenticate(request, username=told["username"], password=told["password"])
         if not isinstance(user, User):
             _note_who_was_tried(request, told["username"])
-            raise Refusal(401, Error(code="sign_in_failed", text="The account name and the password do not fit."))
+            text = gettext("The account name and the password do not fit.")
+            raise Refusal(401, Error(code="sign_in_failed", text=text))
         facts_of(request).who = user.username
         factor = _second_factor(user, told.get("code", "").strip())
         lockout.succeeded(tries)
@@ -92,11 +94,11 @@ def _second_factor(user: User, code: str) -> FactorDevice | None:
     if not second_factor.needed(user):
         return None
     if not code:
-        text = "This account needs the code of its authenticator app, too."
+        text = gettext("This account needs the code of its authenticator app, too.")
         raise Refusal(401, Error(code="second_factor_required", text=text, field="code", allowed="6 digits"))
     factor = second_factor.matching(user, code)
     if factor is None:
-        text = "That is not the code of this moment. Wait for the next one and try again."
+        text = gettext("That is not the code of this moment. Wait for the next one and try again.")
         raise Refusal(401, Error(code="second_factor_failed", text=text, field="code", allowed="6 digits"))
     return factor
 

@@ -9,16 +9,17 @@
  * @typedef {object} Screen
  * @property {string} path pattern for `match` of the router
  * @property {'signed-out' | 'choose-clinic' | 'no-secret' | 'locked' | 'open'} phase
+ * @property {boolean} [spoken] its words were taken up by `say`; without it the screen is in English
  * @property {() => Promise<{default: (props: any) => any}>} load
  */
 
 /** @type {Screen[]} */
 export const screens = [
-  { path: '/sign-in', phase: 'signed-out', load: () => import('./sign-in/screen.js') },
-  { path: '/secret', phase: 'no-secret', load: () => import('./secret/screen.js') },
-  { path: '/unlock', phase: 'locked', load: () => import('./unlock/screen.js') },
+  { path: '/sign-in', spoken: true, phase: 'signed-out', load: () => import('./sign-in/screen.js') },
+  { path: '/secret', spoken: true, phase: 'no-secret', load: () => import('./secret/screen.js') },
+  { path: '/unlock', spoken: true, phase: 'locked', load: () => import('./unlock/screen.js') },
 
-  { path: '/patients', phase: 'open', load: () => import('./patients/screen.js') },
+  { path: '/patients', spoken: true, phase: 'open', load: () => import('./patients/screen.js') },
   { path: '/patients/new', phase: 'open', load: () => import('./patient-edit/screen.js') },
   { path: '/patients/:patient', phase: 'open', load: () => import('./patient/screen.js') },
   { path: '/patients/:patient/same/:other', phase: 'open', load: () => import('./same-person/screen.js') },
@@ -39,6 +40,7 @@ export const screens = [
   { path: '/patients/:patient/visit/:operation/:visit/measure/:examination', phase: 'open', load: () => import('./measure/screen.js') },
   { path: '/patients/:patient/checks/:signature', phase: 'open', load: () => import('./theatre-check/screen.js') },
 
+  { path: '/patients/:patient/counselling/:plan', spoken: true, phase: 'open', load: () => import('./counselling/screen.js') },
   { path: '/patients/:patient/set-up/:plan', phase: 'open', load: () => import('./set-up/screen.js') },
 
   { path: '/lists', phase: 'open', load: () => import('./lists/screen.js') },
@@ -47,13 +49,12 @@ export const screens = [
   { path: '/lists/:list', phase: 'open', load: () => import('./operating-list/screen.js') },
   { path: '/visits', phase: 'open', load: () => import('./visits/screen.js') },
   { path: '/practice', phase: 'open', load: () => import('./practice/screen.js') },
-  { path: '/own-results', phase: 'open', load: () => import('./own-results/screen.js') },
 
   { path: '/hand-over', phase: 'open', load: () => import('./hand-over/screen.js') },
   { path: '/hand-over/:record', phase: 'open', load: () => import('./hand-over/screen.js') },
   { path: '/take-over', phase: 'open', load: () => import('./take-over/screen.js') },
   { path: '/scan', phase: 'open', load: () => import('./scan/screen.js') },
-  { path: '/status', phase: 'open', load: () => import('./status/screen.js') },
+  { path: '/status', spoken: true, phase: 'open', load: () => import('./status/screen.js') },
   { path: '/devices', phase: 'open', load: () => import('./devices/screen.js') },
-  { path: '/settings', phase: 'open', load: () => import('./settings/screen.js') },
+  { path: '/settings', spoken: true, phase: 'open', load: () => import('./settings/screen.js') },
 ];

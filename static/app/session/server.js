@@ -8,6 +8,7 @@
  * the way spoils that: then they go plain from there on.
  */
 import { Fault } from '../fault.js';
+import { language } from '../words/say.js';
 import { packed } from './packing.js';
 
 /** Number of the API's protocol that this app speaks; compared with the server's `minimum_client`. */
@@ -96,7 +97,7 @@ export function connect({ fetch = (...args) => globalThis.fetch(...args), onHear
    */
   async function send(method, path, body) {
     /** @type {Record<string, string>} */
-    const headers = { Accept: 'application/json', 'X-Client': String(CLIENT) };
+    const headers = { Accept: 'application/json', 'Accept-Language': language.get(), 'X-Client': String(CLIENT) };
     if (method !== 'GET') headers['X-CSRFToken'] = hello?.csrf_token ?? '';
     const text = body === undefined ? undefined : JSON.stringify(body);
     if (text !== undefined) headers['Content-Type'] = 'application/json';

@@ -4,10 +4,11 @@ import { screens } from '../screens/index.js';
 import { session } from '../session/session.js';
 import { storageState } from '../store/protection.js';
 import { Component, html, useEffect, useState } from '../vendor/preact.js';
+import { language, speakHere } from '../words/say.js';
 import { gate, isInside } from './gate.js';
 import { go, match, route } from './router.js';
 
-/** @typedef {{path: string, load: () => Promise<{default: (props: any) => any}>}} Entry */
+/** @typedef {{path: string, spoken?: boolean, load: () => Promise<{default: (props: any) => any}>}} Entry */
 
 /** @type {Entry} */
 const MISSING = { path: '', load: async () => ({ default: Missing }) };
@@ -23,6 +24,7 @@ export function App() {
   const path = useObservable(route);
   const { phase, login } = useObservable(session);
   const target = gate({ phase, login }, path, wanted);
+  const spoken = useObservable(language);
 
   useEffect(() => {
     if (phase === 'starting') return;
@@ -33,7 +35,7 @@ export function App() {
 
   if (phase === 'starting') return html`<${Starting} />`;
   if (target !== path) return null;
-  return html`<${Guarded} key=${path}><${Shown} path=${path} /><//>`;
+  return html`<${Guarded} key=${`${spoken} ${path}`}><${Shown} path=${path} /><//>`;
 }
 
 /** @param {{path: string}} props */
@@ -47,6 +49,7 @@ function Shown({ path }) {
     else warmUp();
   }, [Screen]);
 
+  speakHere(entry.spoken ?? false);
   if (error) return html`<${Broken} error=${error} />`;
   return Screen ? html`<${Screen} ...${parts} />` : null;
 }

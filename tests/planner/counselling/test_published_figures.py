@@ -29,7 +29,9 @@ def counts(page, code):
 
 
 def values(page, code):
-    return {name: value for said in passage(page, code).sentences for name, value in said.values.items()}
+    found = passage(page, code)
+    sentences = [*found.sentences, *([found.headline] if found.headline else [])]
+    return {name: value for said in sentences for name, value in said.values.items()}
 
 
 @pytest.fixture(scope="module")
@@ -105,21 +107,22 @@ def test_ischaemia_is_named_only_where_three_muscles_of_an_eye_are_reached(usual
 @pytest.mark.parametrize(
     ("percent", "text", "figures"),
     [
-        (7.9, "fewer than 1 of 10 people", {}),
-        (8.0, "about {tenths} of 10 people", {"tenths": "1"}),
-        (12.0, "about {tenths} of 10 people", {"tenths": "1"}),
-        (12.1, "about {low} to {high} of 10 people", {"low": "1", "high": "2"}),
-        (74.3, "about {low} to {high} of 10 people", {"low": "7", "high": "8"}),
-        (78.0, "about {tenths} of 10 people", {"tenths": "8"}),
-        (87.9, "about {low} to {high} of 10 people", {"low": "8", "high": "9"}),
-        (92.0, "about {tenths} of 10 people", {"tenths": "9"}),
-        (92.1, "more than 9 of 10 people", {}),
+        (7.9, "Fewer than 1 of 10 people", {}),
+        (8.0, "About {tenths} of 10 people", {"tenths": "1"}),
+        (12.0, "About {tenths} of 10 people", {"tenths": "1"}),
+        (12.1, "About {low} to {high} of 10 people", {"low": "1", "high": "2"}),
+        (74.3, "About {low} to {high} of 10 people", {"low": "7", "high": "8"}),
+        (78.0, "About {tenths} of 10 people", {"tenths": "8"}),
+        (87.9, "About {low} to {high} of 10 people", {"low": "8", "high": "9"}),
+        (92.0, "About {tenths} of 10 people", {"tenths": "9"}),
+        (92.1, "More than 9 of 10 people", {}),
     ],
 )
 def test_a_chance_is_said_in_tenths_and_no_finer(percent, text, figures):
     said = tenths(percent)
 
-    assert (said.text, said.values) == (text, figures)
+    assert said.text.startswith(f"{text} are expected to have straight")
+    assert said.values == figures
 
 
 @pytest.mark.parametrize(

@@ -1,5 +1,6 @@
 /** Moments (ISO 8601 with offset) as a person near them would say: how long ago, and at what time. */
 import { shortDateWords, today } from './date.js';
+import { say, sayCount } from '../../words/say.js';
 
 const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
@@ -12,10 +13,10 @@ const DAY_MS = 24 * HOUR_MS;
  */
 export function durationWords(at, nowMs) {
   const passed = nowMs - Date.parse(at);
-  if (passed < MINUTE_MS) return 'just now';
-  if (passed < HOUR_MS) return `${Math.floor(passed / MINUTE_MS)} min`;
-  if (passed < 2 * DAY_MS) return `${Math.floor(passed / HOUR_MS)} h`;
-  return `${Math.floor(passed / DAY_MS)} days`;
+  if (passed < MINUTE_MS) return say('just now');
+  if (passed < HOUR_MS) return say('{count} min', { count: Math.floor(passed / MINUTE_MS) });
+  if (passed < 2 * DAY_MS) return say('{count} h', { count: Math.floor(passed / HOUR_MS) });
+  return sayCount('{count} day', '{count} days', Math.floor(passed / DAY_MS));
 }
 
 /**
@@ -25,7 +26,7 @@ export function durationWords(at, nowMs) {
  */
 export function agoWords(at, nowMs) {
   const duration = durationWords(at, nowMs);
-  return duration === 'just now' ? duration : `${duration} ago`;
+  return nowMs - Date.parse(at) < MINUTE_MS ? duration : say('{duration} ago', { duration });
 }
 
 /** @returns {string} `25 Nov 2026, 09:30`, in the time of this place */

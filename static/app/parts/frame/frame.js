@@ -4,6 +4,7 @@
  *     <${Frame} title='Measure' patient=${patient.body} back='/patients' next=${{ label: 'See findings', to: '/...' }}>...<//>
  */
 import { html, useEffect, useLayoutEffect, useRef } from '../../vendor/preact.js';
+import { say, spokenIn } from '../../words/say.js';
 import { PatientBanner } from '../banner/banner.js';
 import { Emblem } from '../emblem/emblem.js';
 import { Mark } from '../mark/mark.js';
@@ -42,7 +43,7 @@ export function Frame({ title, patient, back, next, also, corner, beside, layout
   }, []);
 
   return html`<div class=${`frame frame-${layout}`}>
-    <header class="frame-top">
+    <header class="frame-top" ...${spokenIn()}>
       <div class="frame-bar">
         <${Back} back=${back} />
         ${layout !== 'alone' && html`<${StorageLine} />`}
@@ -73,7 +74,7 @@ export function Frame({ title, patient, back, next, also, corner, beside, layout
 
 /** @param {{back?: string | (() => void)}} props */
 function Back({ back }) {
-  const face = html`<${Mark} name="back" /><span>Back</span>`;
+  const face = html`<${Mark} name="back" /><span>${say('Back')}</span>`;
   if (typeof back === 'string') return html`<a class="button bare frame-back" href=${`#${back}`}>${face}</a>`;
   if (back) return html`<button type="button" class="button bare frame-back" onClick=${() => back()}>${face}</button>`;
   return html`<span class="frame-name"><${Emblem} /><span>Primary Position</span></span>`;

@@ -4,10 +4,10 @@
  * `Notices` puts stops first, cautions next and notes last, whatever order they come in.
  */
 import { html } from '../../vendor/preact.js';
+import { sayHere } from '../../words/say.js';
 import { Mark } from '../mark/mark.js';
 import { Provenance } from '../provenance/provenance.js';
 
-const WORDS = { stop: 'Stop', caution: 'Caution', note: 'Note' };
 const LEVELS = ['stop', 'caution', 'note'];
 
 /**
@@ -20,12 +20,18 @@ const LEVELS = ['stop', 'caution', 'note'];
  */
 export function Notice({ level, provenance, children }) {
   return html`<div class="notice notice-${level}" role=${level === 'stop' ? 'alert' : undefined}>
-    <p class="notice-plate"><${Mark} name=${level} /><strong>${WORDS[level]}</strong></p>
+    <p class="notice-plate"><${Mark} name=${level} /><strong>${levelWords(level)}</strong></p>
     <div class="notice-text">
       ${children}
       ${provenance && html`<${Provenance} of=${provenance} />`}
     </div>
   </div>`;
+}
+
+/** @param {'stop' | 'caution' | 'note'} level */
+function levelWords(level) {
+  if (level === 'stop') return sayHere('Stop');
+  return level === 'caution' ? sayHere('Caution') : sayHere('Note');
 }
 
 /** @param {{notices: {level: "stop" | "caution" | "note", code: string, text: string, provenance: {mark: string, source: string}}[]}} props */

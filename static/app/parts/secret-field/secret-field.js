@@ -1,6 +1,7 @@
 /** A PIN or passphrase, hidden unless one asks to see it. */
 import { describedBy, FieldFault } from '../field/field.js';
 import { html, useState } from '../../vendor/preact.js';
+import { sayHere } from '../../words/say.js';
 
 /**
  * @param {object} props
@@ -30,7 +31,7 @@ export function SecretField({ label, name, kind, purpose, value, onInput, fault 
         onInput=${(event) => onInput(event.currentTarget.value)}
         ...${describedBy(name, { fault })}
       />
-      <button type="button" class="button" aria-pressed=${String(seen)} onClick=${() => setSeen(!seen)}>Show<span class="unseen"> ${label}</span></button>
+      <button type="button" class="button" aria-pressed=${String(seen)} onClick=${() => setSeen(!seen)}>${sayHere('Show')}<span class="unseen"> ${label}</span></button>
     </div>
     <${FieldFault} name=${name} fault=${fault} />
   </div>`;

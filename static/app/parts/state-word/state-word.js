@@ -1,8 +1,9 @@
 /** How far a patient has come: the word, and beside it the four stations of the line with those reached filled. */
 import { STATES } from '../../screens/patients/progress.js';
 import { html } from '../../vendor/preact.js';
+import { marked, said } from '../../words/say.js';
 
-const WORDS = { 'to measure': 'To measure', measured: 'Measured', planned: 'Planned', signed: 'Signed' };
+const WORDS = { 'to measure': marked('To measure'), measured: marked('Measured'), planned: marked('Planned'), signed: marked('Signed') };
 
 /** @param {{state: import('../../screens/patients/progress.js').State}} props */
 export function StateWord({ state }) {
@@ -12,6 +13,6 @@ export function StateWord({ state }) {
       <path d="M5 5h36" />
       ${STATES.map((name, index) => html`<circle key=${name} cx=${5 + 12 * index} cy="5" r="3.6" class=${index <= reached && reached > 0 ? 'reached' : ''} />`)}
     </svg>
-    <span>${WORDS[state]}</span>
+    <span>${said(WORDS[state])}</span>
   </span>`;
 }

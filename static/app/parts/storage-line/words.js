@@ -1,5 +1,6 @@
 /** What the storage line says, decided from the state of sync and of the log-in alone. */
 import { agoWords } from '../calendar/ago.js';
+import { say } from '../../words/say.js';
 
 /**
  * @typedef {object} StorageWords
@@ -13,14 +14,14 @@ import { agoWords } from '../calendar/ago.js';
  * @returns {StorageWords}
  */
 export function storageWords(sync, login, nowMs) {
-  const heard = login === 'expired' ? 'sign in to send and fetch' : isTooOld(sync) ? 'update the app to send' : sync.lastHeard ? `clinic heard ${agoWords(sync.lastHeard, nowMs)}` : 'clinic not heard yet';
-  const oldest = sync.waiting > 0 && sync.oldestWaitingAt ? `oldest ${agoWords(sync.oldestWaitingAt, nowMs)}` : '';
+  const heard = login === 'expired' ? say('sign in to send and fetch') : isTooOld(sync) ? say('update the app to send') : sync.lastHeard ? say('clinic heard {ago}', { ago: agoWords(sync.lastHeard, nowMs) }) : say('clinic not heard yet');
+  const oldest = sync.waiting > 0 && sync.oldestWaitingAt ? say('oldest {ago}', { ago: agoWords(sync.oldestWaitingAt, nowMs) }) : '';
   if (sync.attention > 0) {
-    const also = sync.waiting > 0 ? `${sync.waiting} more saved` : '';
-    return { mark: 'attention', state: `Needs attention: ${sync.attention}`, more: listed(also, heard) };
+    const also = sync.waiting > 0 ? say('{count} more saved', { count: sync.waiting }) : '';
+    return { mark: 'attention', state: say('Needs attention: {count}', { count: sync.attention }), more: listed(also, heard) };
   }
-  if (sync.waiting > 0) return { mark: 'saved', state: `Saved on this phone: ${sync.waiting}`, more: listed(oldest, heard) };
-  return { mark: 'sent', state: 'Sent', more: heard };
+  if (sync.waiting > 0) return { mark: 'saved', state: say('Saved on this phone: {count}', { count: sync.waiting }), more: listed(oldest, heard) };
+  return { mark: 'sent', state: say('Sent'), more: heard };
 }
 
 /** @param {{error?: {code: string} | null}} sync */

@@ -5,6 +5,7 @@
 import { useObservable } from '../../observable.js';
 import { isNearlyFull, storageState } from '../../store/protection.js';
 import { html } from '../../vendor/preact.js';
+import { say } from '../../words/say.js';
 import { Notice } from '../notice/notice.js';
 
 export function StorageProblem() {
@@ -13,7 +14,7 @@ export function StorageProblem() {
   if (!problem && isNearlyFull(state)) {
     return html`<div class="storage-problem">
       <${Notice} level="caution">
-        <p>This phone’s storage is nearly full. Send what waits, then free space: remove pictures, films or apps that you do not need.</p>
+        <p>${say('This phone’s storage is nearly full. Send what waits, then free space: remove pictures, films or apps that you do not need.')}</p>
       <//>
     </div>`;
   }

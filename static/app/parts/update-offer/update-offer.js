@@ -2,14 +2,15 @@
 import { useObservable } from '../../observable.js';
 import { applyUpdate, updateState } from '../../shell/update.js';
 import { html } from '../../vendor/preact.js';
+import { say } from '../../words/say.js';
 
 export function UpdateOffer() {
   const update = useObservable(updateState);
   return html`<div role="status">
     ${update.ready &&
     html`<div class="update-offer">
-      <p>A new version is ready.</p>
-      <button type="button" class="button" onClick=${applyUpdate}>Use it now</button>
+      <p>${say('A new version is ready.')}</p>
+      <button type="button" class="button" onClick=${applyUpdate}>${say('Use it now')}</button>
     </div>`}
   </div>`;
 }

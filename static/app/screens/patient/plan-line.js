@@ -39,6 +39,7 @@ export function PlanLine({ patient, planned: { plan, signature, patientChanged }
         : html`<a class="button" href=${`#/patients/${patient}/sign/${plan.id}`}>${rights.write('signature') ? 'Sign' : 'See the plan'}</a>`}
       ${signature && html`<${ChecksLink} signature=${signature} />`}
       <a class="button" href=${`#/patients/${patient}/set-up/${plan.id}`}>Set-up</a>
+      <a class="button" href=${`#/patients/${patient}/counselling/${plan.id}`}>For the patient</a>
       ${signature && html`<${ToOperation} signature=${signature} isOperated=${operationsBy(all, signature).length > 0} />`}
       <${TakeBack} record=${signature ?? plan} what=${signature ? 'this signature' : 'this plan'} />
     </div>

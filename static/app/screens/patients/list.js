@@ -9,6 +9,7 @@ import { useTwins } from '../../planning/use-twins.js';
 import { records } from '../../store/store.js';
 import { syncState } from '../../sync/sync.js';
 import { html, useMemo } from '../../vendor/preact.js';
+import { say } from '../../words/say.js';
 import { narrowing, PAGE } from './narrowing.js';
 import { matches } from './match.js';
 import { useKeptPlace } from './place.js';
@@ -26,11 +27,11 @@ export function PatientList({ current }) {
   const found = entries.filter((entry) => (!state || entry.state === state) && [entry.body, ...entry.also].some((body) => matches(body, typed)));
 
   if (entries.length === 0) {
-    return html`<${Empty} title="No patients on this phone yet">
+    return html`<${Empty} title=${say('No patients on this phone yet')}>
       <p>
         ${complete
-          ? 'Your clinic has none either. A new patient can be entered with or without a network.'
-          : 'Those of your clinic appear as soon as it is heard. A new patient can be entered at once, with or without a network.'}
+          ? say('Your clinic has none either. A new patient can be entered with or without a network.')
+          : say('Those of your clinic appear as soon as it is heard. A new patient can be entered at once, with or without a network.')}
       </p>
     <//>`;
   }
@@ -41,7 +42,7 @@ export function PatientList({ current }) {
       ${found.slice(0, shown).map((entry) => html`<${Row} key=${entry.id} entry=${entry} current=${entry.id === current} isTwin=${twins.has(entry.id)} />`)}
     </ul>
     ${found.length > shown &&
-    html`<button type="button" class="button" onClick=${() => narrowing.set({ ...narrowing.get(), shown: shown + PAGE })}>Show more (${found.length - shown} left)</button>`}
+    html`<button type="button" class="button" onClick=${() => narrowing.set({ ...narrowing.get(), shown: shown + PAGE })}>${say('Show more ({count} left)', { count: found.length - shown })}</button>`}
   </div>`;
 }
 
@@ -50,15 +51,15 @@ function Row({ entry, current, isTwin }) {
   const { body } = entry;
   return html`<li>
     <a class="patient-row" href=${`#/patients/${entry.id}`} aria-current=${current ? 'true' : undefined}>
-      <span class="patient-row-name">${body.full_name}</span>
-      <span class="patient-row-facts">
+      <span class="patient-row-name" dir="auto">${body.full_name}</span>
+      <span class="patient-row-facts" lang="en" dir="ltr">
         <span>${shortDateWords(body.born_on)} (${ageWords(body.born_on, today())})</span>
         <span class="patient-row-number">${[body, ...entry.also].map(({ hospital_number }) => hospital_number).join(' and ')}</span>
       </span>
       <span class="patient-row-state">
         ${entry.toAdjust && html`<${AdjustWord} window=${entry.toAdjust} />`}
-        ${isTwin && html`<span class="small">Entered twice?</span>`}
-        ${entry.conflict && html`<strong class="patient-row-conflict">Two versions</strong>`}
+        ${isTwin && html`<span class="small">${say('Entered twice?')}</span>`}
+        ${entry.conflict && html`<strong class="patient-row-conflict">${say('Two versions')}</strong>`}
         <${StateWord} state=${entry.state} />
       </span>
     </a>
@@ -67,7 +68,7 @@ function Row({ entry, current, isTwin }) {
 
 /** @param {{typed: string}} props */
 function NobodyFits({ typed }) {
-  return html`<${Empty} title="Nobody fits">
-    <p>${typed ? `No patient on this phone has a name, number or birth date like “${typed}”.` : 'No patient on this phone has come to this point.'}</p>
+  return html`<${Empty} title=${say('Nobody fits')}>
+    <p>${typed ? say('No patient on this phone has a name, number or birth date like “{typed}”.', { typed }) : say('No patient on this phone has come to this point.')}</p>
   <//>`;
 }

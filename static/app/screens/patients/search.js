@@ -2,8 +2,11 @@
 import { useObservable } from '../../observable.js';
 import { Mark } from '../../parts/mark/mark.js';
 import { html } from '../../vendor/preact.js';
+import { marked, said, say } from '../../words/say.js';
 import { narrowing } from './narrowing.js';
 import { STATES } from './progress.js';
+
+const WORDS = { 'to measure': marked('to measure'), measured: marked('measured'), planned: marked('planned'), signed: marked('signed') };
 
 /** @param {{entries: import('./worklist.js').Entry[], found: number}} props */
 export function Search({ entries, found }) {
@@ -13,12 +16,12 @@ export function Search({ entries, found }) {
 
   return html`<search class="patient-search">
     <label class="search-field">
-      <span class="unseen">Search by name, number or birth date</span>
+      <span class="unseen">${say('Search by name, number or birth date')}</span>
       <${Mark} name="search" />
       <input
         class="input"
         type="search"
-        placeholder="Name, number or birth date"
+        placeholder=${say('Name, number or birth date')}
         autocomplete="off"
         autocorrect="off"
         spellcheck=${false}
@@ -27,7 +30,7 @@ export function Search({ entries, found }) {
         onInput=${(event) => narrow({ typed: event.currentTarget.value })}
       />
     </label>
-    <div class="search-states" role="group" aria-label="How far they have come">
+    <div class="search-states" role="group" aria-label=${say('How far they have come')}>
       ${STATES.map(
         (wanted) => html`<button
           type="button"
@@ -36,10 +39,10 @@ export function Search({ entries, found }) {
           aria-pressed=${String(state === wanted)}
           onClick=${() => narrow({ state: state === wanted ? null : wanted })}
         >
-          <strong>${count(wanted)}</strong><span>${wanted}</span>
+          <strong>${count(wanted)}</strong><span>${said(WORDS[wanted])}</span>
         </button>`,
       )}
     </div>
-    <p class="unseen" role="status">${typed || state ? `${found} found` : ''}</p>
+    <p class="unseen" role="status">${typed || state ? say('{count} found', { count: found }) : ''}</p>
   </search>`;
 }

@@ -1,5 +1,7 @@
 /** The two kinds of lock a person can choose, as choices. */
-export const KINDS = [
-  { value: 'pin', words: 'PIN', hint: '6 digits or more' },
-  { value: 'passphrase', words: 'Passphrase', hint: '10 letters or more' },
+import { say } from '../../words/say.js';
+
+export const kinds = () => [
+  { value: 'pin', words: say('PIN'), hint: say('6 digits or more') },
+  { value: 'passphrase', words: say('Passphrase'), hint: say('10 letters or more') },
 ];

@@ -5,8 +5,9 @@ import { Choice } from '../../parts/choice/choice.js';
 import { Sheet } from '../../parts/sheet/sheet.js';
 import { changeSecret } from '../../session/session.js';
 import { html, useState } from '../../vendor/preact.js';
+import { say } from '../../words/say.js';
 import { rememberedKind, rememberKind } from '../unlock/kind.js';
-import { KINDS } from '../secret/kinds.js';
+import { kinds } from '../secret/kinds.js';
 
 const BLANK = { old: '', next: '', again: '' };
 
@@ -20,7 +21,7 @@ export function ChangeSecret() {
 
   const submit = async (event) => {
     event.preventDefault();
-    if (typed.next !== typed.again) return setFaults([{ code: 'not_alike', field: 'again', text: 'The two new entries are not alike.' }]);
+    if (typed.next !== typed.again) return setFaults([{ code: 'not_alike', field: 'again', text: say('The two new entries are not alike.') }]);
     try {
       await changeSecret(typed.old, typed.next);
       rememberKind(kind);
@@ -33,16 +34,16 @@ export function ChangeSecret() {
     }
   };
 
-  return html`<button type="button" class="button" aria-haspopup="dialog" onClick=${() => setOpen(true)}>Change PIN or passphrase</button>
-    <p role="status">${done ? 'Changed. Use the new one from now on.' : ''}</p>
-    <${Sheet} open=${open} title="Change PIN or passphrase" onClose=${() => setOpen(false)}>
+  return html`<button type="button" class="button" aria-haspopup="dialog" onClick=${() => setOpen(true)}>${say('Change PIN or passphrase')}</button>
+    <p role="status">${done ? say('Changed. Use the new one from now on.') : ''}</p>
+    <${Sheet} open=${open} title=${say('Change PIN or passphrase')} onClose=${() => setOpen(false)}>
       <form class="stack" onSubmit=${submit} novalidate>
-        <${FaultList} faults=${faults} title="Not changed." />
-        <${SecretField} label="The present one" name="secret-old" kind=${rememberedKind()} purpose="current-password" value=${typed.old} onInput=${type('old')} />
-        <${Choice} legend="The new one is a" name="secret-kind" options=${KINDS} value=${kind} onChange=${setKind} />
-        <${SecretField} key=${`${kind} next`} label="The new one" name="secret-next" kind=${kind} purpose="new-password" value=${typed.next} onInput=${type('next')} />
-        <${SecretField} key=${`${kind} again`} label="The new one again" name="secret-again" kind=${kind} purpose="new-password" value=${typed.again} onInput=${type('again')} />
-        <div class="buttons"><button class="button main">Change it</button></div>
+        <${FaultList} faults=${faults} title=${say('Not changed.')} />
+        <${SecretField} label=${say('The present one')} name="secret-old" kind=${rememberedKind()} purpose="current-password" value=${typed.old} onInput=${type('old')} />
+        <${Choice} legend=${say('The new one is a')} name="secret-kind" options=${kinds()} value=${kind} onChange=${setKind} />
+        <${SecretField} key=${`${kind} next`} label=${say('The new one')} name="secret-next" kind=${kind} purpose="new-password" value=${typed.next} onInput=${type('next')} />
+        <${SecretField} key=${`${kind} again`} label=${say('The new one again')} name="secret-again" kind=${kind} purpose="new-password" value=${typed.again} onInput=${type('again')} />
+        <div class="buttons"><button class="button main">${say('Change it')}</button></div>
       </form>
     <//>`;
 }

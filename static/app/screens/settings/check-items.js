@@ -26,7 +26,7 @@ const EMPTY = { schema: 1, phase: 'time out', role: 'nurse', title: '', aloud: '
 export function CheckItems() {
   const current = heads(useObservable(records), 'check_item');
   const { write } = useRights();
-  return html`<section class="stack" aria-labelledby="check-items">
+  return html`<section class="stack" lang="en" dir="ltr" aria-labelledby="check-items">
     <h2 id="check-items">The clinic's own questions in the checks</h2>
     ${current.length === 0 ? html`<p class="soft">None yet: the nineteen items are asked.</p>` : html`<ul class="stack">${current.map((record) => html`<${Item} key=${record.id} record=${record} />`)}</ul>`}
     ${write('check_item') ? html`<${NewItem} />` : html`<p class="small soft">A surgeon of the clinic adds them.</p>`}

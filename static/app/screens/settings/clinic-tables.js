@@ -38,7 +38,7 @@ export function ClinicTables() {
       setRead(null);
     });
 
-  return html`<section class="stack" aria-labelledby="own-tables">
+  return html`<section class="stack" lang="en" dir="ltr" aria-labelledby="own-tables">
     <h2 id="own-tables">The clinic's own dose tables</h2>
     ${current.length === 0 ? html`<p class="soft">None yet.</p>` : current.map((record) => html`<${Told} key=${record.id} body=${record.body} />`)}
     <${FaultList} faults=${faults} title="This table is not taken." />

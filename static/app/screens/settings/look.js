@@ -4,11 +4,12 @@ import { Choice } from '../../parts/choice/choice.js';
 import { orientation, setOrientation } from '../../parts/gaze-map/orientation.js';
 import { setTheme, theme } from '../../shell/theme.js';
 import { html } from '../../vendor/preact.js';
+import { say } from '../../words/say.js';
 
-const THEMES = [
-  { value: 'device', words: 'As the device' },
-  { value: 'light', words: 'Light' },
-  { value: 'dark', words: 'Dark' },
+const themes = () => [
+  { value: 'device', words: say('As the device') },
+  { value: 'light', words: say('Light') },
+  { value: 'dark', words: say('Dark') },
 ];
 
 const ORIENTATIONS = [
@@ -18,8 +19,10 @@ const ORIENTATIONS = [
 
 export function Look() {
   return html`<section class="stack" aria-labelledby="look">
-    <h2 id="look">Look</h2>
-    <${Choice} legend="Light and dark" name="theme" options=${THEMES} value=${useObservable(theme)} onChange=${setTheme} />
-    <${Choice} legend="Gaze map" name="orientation" options=${ORIENTATIONS} value=${useObservable(orientation)} onChange=${setOrientation} />
+    <h2 id="look">${say('Look')}</h2>
+    <${Choice} legend=${say('Light and dark')} name="theme" options=${themes()} value=${useObservable(theme)} onChange=${setTheme} />
+    <div lang="en" dir="ltr">
+      <${Choice} legend="Gaze map" name="orientation" options=${ORIENTATIONS} value=${useObservable(orientation)} onChange=${setOrientation} />
+    </div>
   </section>`;
 }

@@ -13,7 +13,7 @@ export function Tables() {
   const chosen = useObservable(usualTable);
   const tables = about?.tables ?? [];
   const usual = startingTable(tables, chosen)?.id;
-  return html`<section class="stack" aria-labelledby="tables">
+  return html`<section class="stack" lang="en" dir="ltr" aria-labelledby="tables">
     <h2 id="tables">Dose table</h2>
     ${tables.length === 0 && html`<p class="soft" role="status">${phase === 'failed' ? text : 'The tables are listed when the engine is ready.'}</p>`}
     ${tables.length > 0 &&

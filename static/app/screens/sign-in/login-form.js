@@ -3,6 +3,7 @@ import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Field } from '../../parts/field/field.js';
 import { signIn } from '../../session/session.js';
 import { html, useEffect, useRef, useState } from '../../vendor/preact.js';
+import { say } from '../../words/say.js';
 
 /** @param {{id: string, username?: string}} props `id` of the form, for the step that submits it; `username` to begin with */
 export function LoginForm({ id, username: known = '' }) {
@@ -36,11 +37,11 @@ export function LoginForm({ id, username: known = '' }) {
 
   const user = { autocomplete: 'username', autocapitalize: 'none', spellcheck: false };
   return html`<form id=${id} ref=${form} class="stack" onSubmit=${submit} novalidate aria-busy=${String(busy)}>
-    <${FaultList} faults=${faults} title="Not signed in." />
-    <${Field} label="User name" name=${`${id}-user`} value=${username} onInput=${setUsername} input=${user} />
-    <${Field} label="Password" name=${`${id}-password`} value=${password} onInput=${setPassword} input=${{ type: 'password', autocomplete: 'current-password' }} />
+    <${FaultList} faults=${faults} title=${say('Not signed in.')} />
+    <${Field} label=${say('User name')} name=${`${id}-user`} value=${username} onInput=${setUsername} input=${user} />
+    <${Field} label=${say('Password')} name=${`${id}-password`} value=${password} onInput=${setPassword} input=${{ type: 'password', autocomplete: 'current-password' }} />
     ${isCodeAsked &&
-    html`<${Field} label="Code of your authenticator app" name=${`${id}-code`} hint="Your account needs it, too: the six digits that the app shows now." value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
-    <p role="status" class="soft">${busy ? 'Asking the clinic' : ''}</p>
+    html`<${Field} label=${say('Code of your authenticator app')} name=${`${id}-code`} hint=${say('Your account needs it, too: the six digits that the app shows now.')} value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
+    <p role="status" class="soft">${busy ? say('Asking the clinic') : ''}</p>
   </form>`;
 }

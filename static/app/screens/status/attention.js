@@ -4,6 +4,7 @@ import { Notice } from '../../parts/notice/notice.js';
 import { find } from '../../store/heads.js';
 import { retry } from '../../store/store.js';
 import { html } from '../../vendor/preact.js';
+import { say } from '../../words/say.js';
 import { fieldWords } from '../../words/field.js';
 import { kindWords, placeOf, whose } from './what.js';
 
@@ -12,7 +13,7 @@ export function Attention({ records, entries }) {
   const refused = entries.filter((entry) => entry.state === 'attention');
   if (refused.length === 0) return null;
   return html`<section class="stack" aria-labelledby="attention">
-    <h2 id="attention">Needs attention: ${refused.length}</h2>
+    <h2 id="attention">${say('Needs attention: {count}', { count: refused.length })}</h2>
     ${refused.map((entry) => html`<${Refusal} key=${entry.id} entry=${entry} record=${find(records, entry.id)} records=${records} />`)}
   </section>`;
 }
@@ -21,21 +22,21 @@ export function Attention({ records, entries }) {
 function Refusal({ entry, record, records }) {
   return html`<article class="card stack">
     <header>
-      <h3>${record ? kindWords(record) : 'A record'}</h3>
-      <p class="small soft">${record && `${whose(records, record)}, `}saved here ${momentWords(entry.since)}</p>
+      <h3>${record ? html`<span lang="en" dir="ltr">${kindWords(record)}</span>` : say('A record')}</h3>
+      <p class="small soft">${record && `${whose(records, record)}, `}${say('saved here {moment}', { moment: momentWords(entry.since) })}</p>
     </header>
     <${Notice} level="caution">
       <p>${fieldWords(entry.field) && `${fieldWords(entry.field)}: `}<strong>${entry.text}</strong></p>
       <p class="small">
         ${entry.carried && record
-          ? `It is kept on this phone, complete. ${entry.carried.maker || record.author} corrects it on the device that made it.`
-          : 'It is kept on this phone, complete, until you deal with it. What builds on it waits; other records are sent.'}
+          ? say('It is kept on this phone, complete. {name} corrects it on the device that made it.', { name: entry.carried.maker || record.author })
+          : say('It is kept on this phone, complete, until you deal with it. What builds on it waits; other records are sent.')}
       </p>
     <//>
     <div class="buttons">
-      ${record && html`<a class="button" href=${`#${placeOf(records, record)}`}>${entry.carried ? 'Look' : 'Look and correct'}</a>`}
-      ${record && html`<a class="button" href=${`#/hand-over/${record.id}`}>Hand over by a file</a>`}
-      <button type="button" class="button" onClick=${() => retry(entry.id)}>Send it again</button>
+      ${record && html`<a class="button" href=${`#${placeOf(records, record)}`}>${entry.carried ? say('Look') : say('Look and correct')}</a>`}
+      ${record && html`<a class="button" href=${`#/hand-over/${record.id}`}>${say('Hand over by a file')}</a>`}
+      <button type="button" class="button" onClick=${() => retry(entry.id)}>${say('Send it again')}</button>
     </div>
   </article>`;
 }

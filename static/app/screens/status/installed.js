@@ -2,27 +2,25 @@
 import { useObservable } from '../../observable.js';
 import { updateState } from '../../shell/update.js';
 import { html, useEffect, useState } from '../../vendor/preact.js';
+import { marked, said, say } from '../../words/say.js';
 
 const OFFLINE_WORDS = {
-  unknown: 'Not known yet whether the app opens without a network.',
-  fetching: 'Still fetching what the app needs without a network. Stay connected for a moment.',
-  ready: 'The app opens and calculates without a network.',
-  incomplete: 'Not everything that is needed without a network has arrived. It is tried again by itself while there is one.',
-  impossible: 'This browser cannot open the app without a network. Use another browser for outreach.',
+  unknown: marked('Not known yet whether the app opens without a network.'),
+  fetching: marked('Still fetching what the app needs without a network. Stay connected for a moment.'),
+  ready: marked('The app opens and calculates without a network.'),
+  incomplete: marked('Not everything that is needed without a network has arrived. It is tried again by itself while there is one.'),
+  impossible: marked('This browser cannot open the app without a network. Use another browser for outreach.'),
 };
 
 export function Installed() {
   const installed = useInstalled();
   const { offline } = useObservable(updateState);
   return html`<section class="stack tight" aria-labelledby="installed">
-    <h2 id="installed">Without a network</h2>
-    <p role="status">${OFFLINE_WORDS[offline]}</p>
+    <h2 id="installed">${say('Without a network')}</h2>
+    <p role="status">${said(OFFLINE_WORDS[offline])}</p>
     ${installed
-      ? html`<p>It is installed on this device.</p>`
-      : html`<p>
-          It is not installed; it runs in a browser tab. On the home screen the browser keeps its data more surely: use the browser’s menu,${' '}
-          <em>Add to home screen</em> or <em>Install</em>.
-        </p>`}
+      ? html`<p>${say('It is installed on this device.')}</p>`
+      : html`<p>${say('It is not installed; it runs in a browser tab. On the home screen the browser keeps its data more surely: use the browser’s menu, “Add to home screen” or “Install”.')}</p>`}
   </section>`;
 }
 

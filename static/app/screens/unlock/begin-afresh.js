@@ -4,6 +4,7 @@ import { Notice } from '../../parts/notice/notice.js';
 import { SecretField } from '../../parts/secret-field/secret-field.js';
 import { startAfresh } from '../../session/session.js';
 import { html, useState } from '../../vendor/preact.js';
+import { say } from '../../words/say.js';
 
 /** @param {{onClose: () => void}} props */
 export function BeginAfresh({ onClose }) {
@@ -20,20 +21,20 @@ export function BeginAfresh({ onClose }) {
     } catch (/** @type {any} */ fault) {
       if (fault.code?.startsWith('second_factor_')) setCode('');
       if (fault.code === 'unsent_work') setUnsent({ count: Number(fault.value), text: fault.text });
-      else setProblem(fault.text ?? 'Nothing was changed.');
+      else setProblem(fault.text ?? say('Nothing was changed.'));
     }
   };
 
   return html`<form class="stack" onSubmit=${beginAfresh} novalidate>
-    <p>The clinic keeps nothing that could open this phone. It can be emptied and filled again from the clinic; that needs a network and your password.</p>
-    <${SecretField} label="Password of your account" name="afresh-password" kind="passphrase" purpose="current-password" value=${password} onInput=${setPassword} />
+    <p>${say('The clinic keeps nothing that could open this phone. It can be emptied and filled again from the clinic; that needs a network and your password.')}</p>
+    <${SecretField} label=${say('Password of your account')} name="afresh-password" kind="passphrase" purpose="current-password" value=${password} onInput=${setPassword} />
     ${code !== null &&
-    html`<${Field} label="Code of your authenticator app" name="afresh-code" value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
+    html`<${Field} label=${say('Code of your authenticator app')} name="afresh-code" value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
     ${unsent && html`<${Notice} level="stop"><p>${unsent.text}</p><//>`}
     ${problem && html`<p class="field-fault" role="alert">${problem}</p>`}
     <div class="buttons">
-      <button type="button" class="button" onClick=${onClose}>Try again to unlock</button>
-      <button class="button grave">${unsent ? 'Lose it and begin afresh' : 'Empty this phone'}</button>
+      <button type="button" class="button" onClick=${onClose}>${say('Try again to unlock')}</button>
+      <button class="button grave">${unsent ? say('Lose it and begin afresh') : say('Empty this phone')}</button>
     </div>
   </form>`;
 }

@@ -5,13 +5,14 @@ import { Field } from '../../parts/field/field.js';
 import { SecretField } from '../../parts/secret-field/secret-field.js';
 import { recover } from '../../session/session.js';
 import { html, useState } from '../../vendor/preact.js';
-import { KINDS } from '../secret/kinds.js';
+import { marked, said, say } from '../../words/say.js';
+import { kinds } from '../secret/kinds.js';
 import { rememberedKind, rememberKind } from './kind.js';
 
 /** @typedef {import('../../parts/fault-list/fault-list.js').FaultFacts} FaultFacts */
 
 const BLANK = { password: '', next: '', again: '' };
-const OFFLINE = 'The clinic cannot be reached now, and this needs it. Nothing is lost: try again where there is a network.';
+const OFFLINE = marked('The clinic cannot be reached now, and this needs it. Nothing is lost: try again where there is a network.');
 
 /** @param {{onCannot: () => void}} props `onCannot`: the clinic cannot help, and what remains is to begin afresh */
 export function NewSecret({ onCannot }) {
@@ -25,7 +26,7 @@ export function NewSecret({ onCannot }) {
   const submit = async (/** @type {Event} */ event) => {
     event.preventDefault();
     if (busy) return;
-    if (typed.next !== typed.again) return setFaults([{ code: 'not_alike', field: 'again', text: 'The two new entries are not alike.' }]);
+    if (typed.next !== typed.again) return setFaults([{ code: 'not_alike', field: 'again', text: say('The two new entries are not alike.') }]);
     setBusy(true);
     setFaults([]);
     try {
@@ -33,25 +34,25 @@ export function NewSecret({ onCannot }) {
       rememberKind(kind);
     } catch (/** @type {any} */ fault) {
       if (fault.code?.startsWith('second_factor_')) setCode('');
-      setFaults([{ code: fault.code ?? 'not_changed', text: fault.code === 'unreachable' ? OFFLINE : (fault.text ?? 'Nothing was changed.') }]);
+      setFaults([{ code: fault.code ?? 'not_changed', text: fault.code === 'unreachable' ? said(OFFLINE) : (fault.text ?? say('Nothing was changed.')) }]);
       setBusy(false);
     }
   };
 
-  const word = kind === 'pin' ? 'PIN' : 'passphrase';
+  const isPin = kind === 'pin';
   return html`<form class="stack" onSubmit=${submit} novalidate>
-    <p>Sign in with your password, here and now, and choose a new one. Everything on this phone stays: records, what waits to be sent, drafts.</p>
-    <${FaultList} faults=${faults} title="The lock is as it was." />
-    <${SecretField} label="Password of your account" name="recover-password" kind="passphrase" purpose="current-password" value=${typed.password} onInput=${type('password')} />
+    <p>${say('Sign in with your password, here and now, and choose a new one. Everything on this phone stays: records, what waits to be sent, drafts.')}</p>
+    <${FaultList} faults=${faults} title=${say('The lock is as it was.')} />
+    <${SecretField} label=${say('Password of your account')} name="recover-password" kind="passphrase" purpose="current-password" value=${typed.password} onInput=${type('password')} />
     ${code !== null &&
-    html`<${Field} label="Code of your authenticator app" name="recover-code" value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
-    <${Choice} legend="The new one is a" name="recover-kind" options=${KINDS} value=${kind} onChange=${setKind} />
-    <${SecretField} key=${`${kind} next`} label=${`New ${word}`} name="recover-next" kind=${kind} purpose="new-password" value=${typed.next} onInput=${type('next')} />
-    <${SecretField} key=${`${kind} again`} label="The same again" name="recover-again" kind=${kind} purpose="new-password" value=${typed.again} onInput=${type('again')} />
+    html`<${Field} label=${say('Code of your authenticator app')} name="recover-code" value=${code} onInput=${setCode} input=${{ inputmode: 'numeric', autocomplete: 'one-time-code' }} />`}
+    <${Choice} legend=${say('The new one is a')} name="recover-kind" options=${kinds()} value=${kind} onChange=${setKind} />
+    <${SecretField} key=${`${kind} next`} label=${isPin ? say('New PIN') : say('New passphrase')} name="recover-next" kind=${kind} purpose="new-password" value=${typed.next} onInput=${type('next')} />
+    <${SecretField} key=${`${kind} again`} label=${say('The same again')} name="recover-again" kind=${kind} purpose="new-password" value=${typed.again} onInput=${type('again')} />
     <div class="buttons">
-      <button class="button main">${busy ? 'Asking the clinic' : `Use the new ${word}`}</button>
+      <button class="button main">${busy ? say('Asking the clinic') : isPin ? say('Use the new PIN') : say('Use the new passphrase')}</button>
       ${faults.some(({ code: why }) => why.startsWith('recovery_') || why === 'device_revoked') &&
-      html`<button type="button" class="button" onClick=${onCannot}>Begin afresh instead</button>`}
+      html`<button type="button" class="button" onClick=${onCannot}>${say('Begin afresh instead')}</button>`}
     </div>
   </form>`;
 }

@@ -4,6 +4,7 @@ import { Frame } from '../../parts/frame/frame.js';
 import { SecretField } from '../../parts/secret-field/secret-field.js';
 import { session, unlock } from '../../session/session.js';
 import { html, useEffect, useState } from '../../vendor/preact.js';
+import { say } from '../../words/say.js';
 import { SignOut } from '../settings/sign-out.js';
 import { Forgotten } from './forgotten.js';
 import { rememberedKind, rememberKind } from './kind.js';
@@ -38,17 +39,17 @@ export default function Unlock() {
     }
   };
 
-  const next = wait_s > 0 ? { label: 'Unlock', blocked: `Too many wrong tries. Try again in ${waitWords(wait_s)}.` } : { label: busy ? 'Opening' : 'Unlock', form: 'unlock' };
+  const next = wait_s > 0 ? { label: say('Unlock'), blocked: say('Too many wrong tries. Try again in {time}.', { time: waitWords(wait_s) }) } : { label: busy ? say('Opening') : say('Unlock'), form: 'unlock' };
   const other = kind === 'pin' ? 'passphrase' : 'pin';
-  return html`<${Frame} title="Unlock" layout="alone" next=${next}>
+  return html`<${Frame} title=${say('Unlock')} layout="alone" next=${next}>
     <form id="unlock" class="stack" onSubmit=${submit} novalidate>
       <p>${user?.full_name || user?.username}, ${clinic?.name}</p>
-      <${SecretField} label=${kind === 'pin' ? 'PIN' : 'Passphrase'} name="secret" kind=${kind} purpose="current-password" value=${secret} onInput=${setSecret} fault=${fault ?? undefined} />
-      <p class="unseen" role="alert">${fault ? `Still locked. ${fault.text}` : ''}</p>
+      <${SecretField} label=${kind === 'pin' ? say('PIN') : say('Passphrase')} name="secret" kind=${kind} purpose="current-password" value=${secret} onInput=${setSecret} fault=${fault ?? undefined} />
+      <p class="unseen" role="alert">${fault ? say('Still locked. {reason}', { reason: fault.text }) : ''}</p>
       <div class="buttons">
-        <button type="button" class="button bare" onClick=${() => setKind(other)}>${kind === 'pin' ? 'I use a passphrase' : 'I use a PIN'}</button>
+        <button type="button" class="button bare" onClick=${() => setKind(other)}>${kind === 'pin' ? say('I use a passphrase') : say('I use a PIN')}</button>
         <${Forgotten} />
-        <${SignOut} label="Another person" look="bare" />
+        <${SignOut} label=${say('Another person')} look="bare" />
       </div>
     </form>
   <//>`;
