@@ -12,6 +12,7 @@ from tests.journeys.browser.device import Device
 from tests.journeys.people import DEMO, SURGEON
 from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
+from tests.journeys.screens.counselling import Counselling
 from tests.journeys.screens.devices import Devices
 from tests.journeys.screens.doors import Secret, SignIn, Unlock
 from tests.journeys.screens.findings import Findings
@@ -231,6 +232,13 @@ def _card(page: Page, visit: Visitor) -> None:
     card.back()
     Case(page).arrive()
     visit("case, signed", page)
+    page.get_by_role("link", name="For the patient").first.click()
+    counselling = Counselling(page)
+    counselling.arrive()
+    counselling.read_in("العربيّة", "ar")
+    visit("for the patient, in Arabic", page)
+    counselling.back()
+    Case(page).arrive()
     page.get_by_role("button", name="Take back").first.click()
     visit("case, take back", page)
     page.get_by_role("dialog").get_by_role("button", name="Keep it").click()
