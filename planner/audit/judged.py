@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from planner.audit.words import counted, interval, percent
-from planner.results.report import Success
+from planner.results.report import FEW, Success
 from planner.values.audit import Judged
 
 
 def judged(success: Success) -> Judged:
     """One of them in words."""
-    counts = [f"{counted(success.among_seen)} seen"]
+    small = ", a small number" if success.among_seen.cases < FEW else ""
+    counts = [f"{counted(success.among_seen)} seen{small}"]
     if success.missing:
         counts.append(f"{success.missing} missing")
     if success.cannot_tell:

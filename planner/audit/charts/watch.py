@@ -30,7 +30,7 @@ def watched(found: Watched, results: Sequence[Result], asked: Question) -> Chart
             f"{steady(lengths.false_call_cases, 0):.0f} cases; where they are as bad as looked for, it calls "
             f"after about {steady(lengths.true_call_cases, 0):.0f} cases on average."
         ),
-        f"It called {len(found.calls)} time{'' if len(found.calls) == 1 else 's'} in {len(found.ids)} cases seen.",
+        _called(len(found.calls), len(found.ids)),
     )
     return Charted(
         code="watch",
@@ -43,6 +43,11 @@ def watched(found: Watched, results: Sequence[Result], asked: Question) -> Chart
             rows=tuple(_rows(found, results)),
         ),
     )
+
+
+def _called(calls: int, seen: int) -> str:
+    times = f"called {calls} time{'' if calls == 1 else 's'}" if calls else "did not call"
+    return f"It {times} in {seen} cases seen."
 
 
 def _chart(found: Watched, says: tuple[str, ...]) -> Chart:

@@ -50,7 +50,7 @@ function Due({ mayRecord }) {
   }
   const rows = rowsOf({ followed, patientOf: (patient) => heads(all, 'patient', patient)[0], attendance, watched });
   const isEmpty = Object.values(rows).every(({ length }) => length === 0);
-  return html`<${Frame} title="Visits" back="/patients">
+  return html`<${Frame} title="Visits" back="/patients" corner=${html`<a class="button bare" href="#/results">Results</a>`}>
     <div class="visits stack wide">
       ${isEmpty && html`<${Empty} title="No visit is planned"><p>All planned visits were kept or are over.</p><//>`}
       <${Group} title="Must not wait" rows=${rows.urgent} mayRecord=${mayRecord} />
