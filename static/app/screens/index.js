@@ -48,6 +48,7 @@ export const screens = [
   { path: '/lists/packing', phase: 'open', load: () => import('./packing/screen.js') },
   { path: '/lists/:list', phase: 'open', load: () => import('./operating-list/screen.js') },
   { path: '/visits', phase: 'open', load: () => import('./visits/screen.js') },
+  { path: '/results', phase: 'open', load: () => import('./results/screen.js') },
   { path: '/practice', phase: 'open', load: () => import('./practice/screen.js') },
 
   { path: '/hand-over', phase: 'open', load: () => import('./hand-over/screen.js') },
