@@ -5,6 +5,7 @@ Where it must leave something out, it gives a sentence that says so. To add a me
 
 from tests.bench.measures import (
     beside_pouchdb,
+    calibration,
     cards,
     clock,
     download,
@@ -24,6 +25,7 @@ GROUPS = {
     "starts": starts,
     "options": options,
     "engine": engine,
+    "calibration": calibration,
     "whole_plan": whole_plan,
     "cards": cards,
     "ledger": ledger,

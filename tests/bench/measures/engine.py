@@ -74,7 +74,7 @@ def on_the_server(question: Question, runs: int) -> list[float]:
 def on_the_phone(bench: Bench, speed: int, question: Question) -> tuple[Figure, Figure]:
     firsts, values = [], []
     for _ in range(bench.runs):
-        page = _page_with_engine(bench)
+        page = page_with_engine(bench)
         asked = {
             "door": module(page, "engine/engine.js"),
             "name": question.name,
@@ -90,7 +90,7 @@ def on_the_phone(bench: Bench, speed: int, question: Question) -> tuple[Figure, 
     return first, Figure(what=f"{question.what}, phone, {speed}x", unit="ms", values=values)
 
 
-def _page_with_engine(bench: Bench) -> Page:
+def page_with_engine(bench: Bench) -> Page:
     page = bench.browser.new_context().new_page()
     page.add_init_script(MARKS)
     page.goto(bench.server.address)

@@ -8,8 +8,8 @@ import { mmWords, prismWords } from '../../words/figures.js';
 import { saysMore } from '../../planning/own-doses.js';
 import { silence } from './own-line.js';
 
-/** @param {{own: import('../../planning/use-own-column.js').OwnOfOption, isTaken: boolean, onTake: () => void}} props */
-export function OwnColumn({ own: { calibration, suggestion, operations }, isTaken, onTake }) {
+/** @param {{own: import('../../planning/use-own-column.js').OwnOfOption, isTaken: boolean, onTake: () => void, note: string}} props `note`: what the plan will say */
+export function OwnColumn({ own: { calibration, suggestion, operations }, isTaken, onTake, note }) {
   const { doses, does_pd } = suggestion;
   return html`<section class="own-column stack tight" aria-labelledby="own-column">
     <h2 id="own-column">What your own results say</h2>
@@ -23,7 +23,7 @@ export function OwnColumn({ own: { calibration, suggestion, operations }, isTake
       <${Why} label="What your own results say" steps=${[...calibration.statements, ...suggestion.statements]}>How<//>
     </p>
     ${suggestion.statements.length > 0 && doses.length > 0 && html`<ul class="own-said small">${suggestion.statements.map(({ code, text }) => html`<li key=${code}>${text}</li>`)}</ul>`}
-    ${doses.length > 0 && saysMore(suggestion) && html`<${Taking} isTaken=${isTaken} onTake=${onTake} />`}
+    ${doses.length > 0 && saysMore(suggestion) && html`<${Taking} isTaken=${isTaken} onTake=${onTake} note=${note} />`}
     <${PastCases} past=${calibration.past} operations=${operations} />
   </section>`;
 }
@@ -46,9 +46,14 @@ function BothColumns({ doses }) {
   </table>`;
 }
 
-/** @param {{isTaken: boolean, onTake: () => void}} props */
-function Taking({ isTaken, onTake }) {
-  if (isTaken) return html`<p role="status"><strong>Your own figures are set.</strong> The plan will say that they come from own results, with the table's beside them.</p>`;
+/** @param {{isTaken: boolean, onTake: () => void, note: string}} props */
+function Taking({ isTaken, onTake, note }) {
+  if (isTaken) {
+    return html`<div class="stack tight" role="status">
+      <p><strong>These figures are set as yours.</strong> The expected result beside them is still the table's.</p>
+      <p class="small soft">On the plan: ${note}</p>
+    </div>`;
+  }
   return html`<div class="stack tight">
     <p class="small soft">The plan keeps the table's doses unless you set these.</p>
     <div class="buttons"><button type="button" class="button" onClick=${onTake}>Set the figures of own results</button></div>
