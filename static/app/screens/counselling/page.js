@@ -25,7 +25,7 @@ export function CounsellingPage({ page, speaker, both, signature }) {
       <h2>${say('What can go wrong')}</h2>
       ${passages(page.risks)}
     </section>
-    <div class="counsel-call">${passages([page.call])}</div>
+    <div class="counsel-urgent">${passages([page.call])}</div>
     <p class="counsel-telephone">${say('Telephone of the clinic:')}</p>
     <footer class="small stack tight">
       ${signature && html`<p>${say('Check word of the plan: {word}', { word: signature.body.check_word })}</p>`}

@@ -51,7 +51,7 @@ function Row({ entry, current, isTwin }) {
   const { body } = entry;
   return html`<li>
     <a class="patient-row" href=${`#/patients/${entry.id}`} aria-current=${current ? 'true' : undefined}>
-      <span class="patient-row-name" dir="auto">${body.full_name}</span>
+      <span class="patient-row-name"><bdi>${body.full_name}</bdi></span>
       <span class="patient-row-facts" lang="en" dir="ltr">
         <span>${shortDateWords(body.born_on)} (${ageWords(body.born_on, today())})</span>
         <span class="patient-row-number">${[body, ...entry.also].map(({ hospital_number }) => hospital_number).join(' and ')}</span>
