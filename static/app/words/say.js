@@ -67,6 +67,9 @@ export const sayHere = (text, values) => (isSpokenHere ? speaker : english).say(
 /** A text that was `marked`, or that came from elsewhere and may have a translation. @param {string} text */
 export const said = (text) => speaker.say(text);
 
+/** The same for parts that clinical screens have, too. @param {string} text */
+export const saidHere = (text) => (isSpokenHere ? speaker : english).say(text);
+
 /** @param {string} text @returns {string} */
 export const marked = (text) => text;
 

@@ -1,7 +1,7 @@
 /** How far a patient has come: the word, and beside it the four stations of the line with those reached filled. */
 import { STATES } from '../../screens/patients/progress.js';
 import { html } from '../../vendor/preact.js';
-import { marked, said } from '../../words/say.js';
+import { marked, saidHere } from '../../words/say.js';
 
 const WORDS = { 'to measure': marked('To measure'), measured: marked('Measured'), planned: marked('Planned'), signed: marked('Signed') };
 
@@ -13,6 +13,6 @@ export function StateWord({ state }) {
       <path d="M5 5h36" />
       ${STATES.map((name, index) => html`<circle key=${name} cx=${5 + 12 * index} cy="5" r="3.6" class=${index <= reached && reached > 0 ? 'reached' : ''} />`)}
     </svg>
-    <span>${said(WORDS[state])}</span>
+    <span>${saidHere(WORDS[state])}</span>
   </span>`;
 }
