@@ -15,6 +15,7 @@ from tests.journeys.screens.case import Case
 from tests.journeys.screens.counselling import Counselling
 from tests.journeys.screens.devices import Devices
 from tests.journeys.screens.doors import Secret, SignIn, Unlock
+from tests.journeys.screens.exchanging import Exchange, Export, Import, Notebook
 from tests.journeys.screens.findings import Findings
 from tests.journeys.screens.handing import HandOver, TakeOver
 from tests.journeys.screens.measure import Measure
@@ -52,6 +53,7 @@ def walk(device: Device, visit: Visitor) -> None:
     _card(device.page, visit)
     _operation(device.page, visit)
     _preparing(device, visit)
+    _exchanging(device, visit)
     _around(device, visit)
 
 
@@ -344,6 +346,33 @@ def _preparing(device: Device, visit: Visitor) -> None:
     device.go("/own-results")
     expect(page.get_by_role("checkbox", name="Show beside the table's dose").first).to_be_visible()
     visit("own results", page)
+
+
+def _exchanging(device: Device, visit: Visitor) -> None:
+    page = device.go("/exchange")
+    Exchange(page).arrive()
+    visit("exchange", page)
+    device.go("/exchange/all")
+    Export(page).arrive()
+    visit("export all", page)
+    device.go("/exchange/import")
+    Import(page).arrive()
+    visit("import", page)
+    device.go(f"/patients/{DEMO['records'][0]['patient']}/export")
+    export = Export(page)
+    export.arrive()
+    export.make()
+    visit("export a patient, the file is ready", page)
+    with TemporaryDirectory() as folder:
+        device.go("/notebook")
+        notebook = Notebook(page)
+        notebook.arrive()
+        names, example = notebook.empty_table(Path(folder)).read_text(encoding="utf-8").splitlines()[:2]
+        wrong = Path(folder) / "wrong.csv"
+        wrong.write_text("\n".join((names, example.replace("35 eso", "35"))))
+        notebook.choose(wrong)
+        expect(page.get_by_text("Row 2, before_distance_pd")).to_be_visible()
+        visit("notebook, a wrong cell", page)
 
 
 def _around(device: Device, visit: Visitor) -> None:

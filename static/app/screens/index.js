@@ -51,6 +51,11 @@ export const screens = [
   { path: '/results', phase: 'open', load: () => import('./results/screen.js') },
   { path: '/practice', phase: 'open', load: () => import('./practice/screen.js') },
 
+  { path: '/exchange', phase: 'open', load: () => import('./exchange/screen.js') },
+  { path: '/exchange/:way', phase: 'open', load: () => import('./exchange/screen.js') },
+  { path: '/patients/:patient/export', phase: 'open', load: () => import('./exchange/screen.js') },
+  { path: '/notebook', phase: 'open', load: () => import('./notebook/screen.js') },
+
   { path: '/hand-over', phase: 'open', load: () => import('./hand-over/screen.js') },
   { path: '/hand-over/:record', phase: 'open', load: () => import('./hand-over/screen.js') },
   { path: '/take-over', phase: 'open', load: () => import('./take-over/screen.js') },

@@ -24,6 +24,7 @@ const OF_ITS_OWN = new Set(['patient', 'dose_table', 'practice', 'operating_list
 
 /**
  * @param {object} facts
+ * @param {string} [facts.id]  its own, where it was made elsewhere and is brought here
  * @param {string} facts.kind
  * @param {string} [facts.patient]  absent for a new patient's own record, and for a clinic's new dose table
  * @param {string[]} [facts.supersedes]
@@ -32,16 +33,16 @@ const OF_ITS_OWN = new Set(['patient', 'dose_table', 'practice', 'operating_list
  * @param {Date} [facts.now]
  * @returns {Promise<LedgerRecord>}
  */
-export async function envelope({ kind, patient, supersedes = [], body, from, now = new Date() }) {
+export async function envelope({ id = undefined, kind, patient, supersedes = [], body, from, now = new Date() }) {
   if (!patient && !OF_ITS_OWN.has(kind)) throw new TypeError(`a record of kind ${kind} needs its patient`);
-  const id = uuid7(now.getTime());
+  const own = id ?? uuid7(now.getTime());
   // Through JSON once: what is digested here is what is stored and sent, whatever the form held.
   const said = JSON.parse(JSON.stringify(body));
   return {
-    id,
+    id: own,
     kind,
     clinic: from.clinic,
-    patient: patient ?? id,
+    patient: patient ?? own,
     author: from.author,
     device: from.device,
     recorded_at: localTime(now),

@@ -16,7 +16,10 @@ export function Details({ patient: { body, patient: id } }) {
       html`<div class="fact"><dt>Malignant hyperthermia in the family</dt><dd><strong>${body.malignant_hyperthermia_family}</strong></dd></div>`}
       ${body.note && html`<div class="fact"><dt>Note</dt><dd class="as-typed">${body.note}</dd></div>`}
     </dl>
-    ${rights.write('patient') && html`<div class="buttons"><a class="button" href=${`#/patients/${id}/edit`}>Correct details</a></div>`}
+    <div class="buttons">
+      ${rights.write('patient') && html`<a class="button" href=${`#/patients/${id}/edit`}>Correct details</a>`}
+      ${rights.write('examination') && html`<a class="button" href=${`#/patients/${id}/export`}>Export as FHIR</a>`}
+    </div>
   </section>`;
 }
 

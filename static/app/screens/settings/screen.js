@@ -8,6 +8,7 @@ import { About } from './about.js';
 import { Account } from './account.js';
 import { CheckItems } from './check-items.js';
 import { ClinicTables } from './clinic-tables.js';
+import { ExchangeLink } from './exchange-link.js';
 import { Look } from './look.js';
 import { Lock } from './lock.js';
 import { Tables } from './tables.js';
@@ -25,6 +26,7 @@ export default function Settings() {
       <${ClinicTables} />
       <${TheatrePractice} />
       <${CheckItems} />
+      <${ExchangeLink} />
       <${Lock} />
       <${Account} />
       <${About} />

@@ -1,0 +1,10 @@
+"""The app's name and label."""
+
+from django.apps import AppConfig
+
+
+class ExchangeConfig(AppConfig):
+    """``clinic.exchange``."""
+
+    name = "clinic.exchange"
+    label = "exchange"
