@@ -42,6 +42,7 @@ ADJUSTING_SET = "adjusting_set"
 PRISMS = "prisms"
 BLOCK_SET = "block_set"
 DROPS = "anaesthetic_drops"
+TABLET_STAND = "tablet_stand"
 
 
 def suture(choice: str) -> str:
@@ -124,6 +125,12 @@ ARTICLES: Final[Mapping[str, Article]] = MappingProxyType(
             group=KitGroup.ANAESTHESIA,
             counted=Counted.CONSUMED,
             why="one for each operation under drops",
+        ),
+        TABLET_STAND: Article(
+            words="Tablet with this app, upright on a stand, charged, and its charger",
+            group=KitGroup.DISPLAY,
+            counted=Counted.SHARED,
+            why="one for each team that hangs the plan on a tablet",
         ),
     }
 )

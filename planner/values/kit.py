@@ -19,6 +19,7 @@ class KitGroup(StrEnum):
     ADJUSTING = "for adjusting"
     MAGNIFICATION = "magnification"
     ANAESTHESIA = "anaesthesia"
+    DISPLAY = "the plan in sight"
 
 
 @dataclass(frozen=True, kw_only=True)

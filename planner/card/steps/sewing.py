@@ -7,11 +7,8 @@ from collections.abc import Iterator
 from planner.provenance import Mark, Provenance
 from planner.values.option import Operation
 from planner.values.set_up import SetUpItem
-from planner.values.sewing import Sewing
+from planner.values.sewing import TO_SCLERA, Sewing
 from planner.values.statement import Statement
-
-TO_SCLERA = (Operation.RECESS, Operation.RESECT, Operation.ANTERIORISE, Operation.TRANSPOSE)
-"""Operations for which the sheet decides; a fold, a split tendon and a cut one keep their own suture."""
 
 CHOSEN = Provenance(mark=Mark.HOUSE_RULE, source="a choice against the rules is printed with its reason")
 REFUSED = Provenance(mark=Mark.HOUSE_RULE, source="what the rules refuse is not printed as prepared")

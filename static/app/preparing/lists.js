@@ -56,6 +56,18 @@ export const listQuestion = (records, list, practice) => ({
 });
 
 /**
+ * What a list follows from on this device, as one text: another one where a plan, a patient, a signature or a set-up is another.
+ *
+ * @param {Records} records
+ * @param {LedgerRecord} list
+ */
+export const stateOf = (records, list) =>
+  [list.id, ...(list.body.entries ?? []).map((/** @type {Entry} */ entry) => {
+    const held = heldOf(records, entry);
+    return held ? [held.patient, held.plan, held.signature, held.setUp].map((record) => record?.id ?? 'none').concat(held.standing).join(' ') : 'nothing held';
+  })].join(', ');
+
+/**
  * Plans that can be put on a list, the signed ones first, each with its patient's newest details.
  *
  * @param {Records} records

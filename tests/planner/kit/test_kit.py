@@ -1,11 +1,13 @@
 """What is needed is counted from plans and set-ups, and adds up over days and teams in the right way."""
 
+from dataclasses import replace
 from math import ceil
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from planner.card.steps import details
 from planner.codec import read
 from planner.errors import Refused
 from planner.kit import kit, needs, packing
@@ -14,6 +16,7 @@ from planner.kit.spare import spare
 from planner.records.practice import FigureName, Practice
 from planner.setup.figures import figures
 from planner.values.kit import CaseNeeds, Need, TeamDay
+from planner.values.option import Operation
 from tests.planner.setup.prepared import BOTH_EYES, ONE_EYE, planned, sheet
 
 USUAL = figures(None)
@@ -87,6 +90,38 @@ def test_an_operation_needs_what_its_plan_and_sheet_say(option, wishes, wanted):
     made = needs(planned(option).option.doses, sheet(option, wishes=wishes))
 
     assert {each.article: each.pieces for each in made.needs} == wanted
+
+
+def test_what_the_surgeon_chose_on_the_sheet_is_what_is_packed():
+    """Each override of an item that is packed, saved with its reason, changes the count and nothing else does."""
+    reason = "Chosen for this patient after a talk with the team."
+    wanted = {"suture": "staying", "needle": "spatula_half", "magnification": "microscope", "display": "tablet"}
+    chosen = [{"item": item, "choice": choice, "reason": reason} for item, choice in wanted.items()]
+    made = needs(planned().option.doses, sheet(ONE_EYE, overrides=chosen))
+
+    assert {each.article: each.pieces for each in made.needs} == {
+        "suture-staying": 2,
+        "closing_suture": 1,
+        "needle-spatula_half": 4,
+        "instrument_set": 1,
+        "magnification-microscope": 1,
+        "tablet_stand": 1,
+    }
+
+
+@pytest.mark.parametrize("operation", [Operation.TUCK, Operation.HARADA_ITO])
+def test_a_suture_that_must_stay_is_packed_for_the_operation_whose_card_asks_for_it(operation):
+    first, second = planned().option.doses
+    made = needs((first, replace(second, operation=operation)), sheet(ONE_EYE))
+
+    assert {"suture-braided_absorbed": 1, "suture-staying": 1}.items() <= {
+        each.article: each.pieces for each in made.needs
+    }.items()
+    assert "stays" in steps(operation) or "non-absorbable" in steps(operation)
+
+
+def steps(operation):
+    return " ".join(each.text for each in details(replace(planned().option.doses[0], operation=operation)).sutures)
 
 
 @pytest.mark.parametrize(

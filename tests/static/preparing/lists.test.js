@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { candidates, heldOf, listOf, listQuestion, listsOf, moved, named } from '../../../static/app/preparing/lists.js';
+import { candidates, heldOf, listOf, listQuestion, listsOf, moved, named, stateOf } from '../../../static/app/preparing/lists.js';
 
 let next = 0;
 const record = (kind, patient, body, supersedes = []) => {
@@ -70,4 +70,16 @@ test('two versions are compared by names, not by ids', () => {
 
   assert.deepEqual(named([patient], day('2026-12-01', entry)).entries.map(({ plan_id }) => plan_id), ['Ana']);
   assert.deepEqual(named([], day('2026-12-01', entry)).entries.map(({ plan_id }) => plan_id), ['not on this device']);
+});
+
+test('what a list follows from is another once a set-up is saved, a plan replaced or a record missing, and by nothing else', () => {
+  const { patient, plan, signature, entry } = line('Ana');
+  const list = record('operating_list', null, day('2026-12-01', entry));
+  const all = [patient, plan, signature, list];
+  const before = stateOf(all, list);
+  const setUp = record('set_up', patient.id, { plan_id: plan.id, plan_digest: plan.digest });
+  const newer = record('plan', patient.id, plan.body, [plan.id]);
+  for (const change of [setUp, newer]) assert.notEqual(stateOf([...all, change], list), before, change.kind);
+  assert.notEqual(stateOf([list], list), before);
+  assert.equal(stateOf([...all, ...Object.values(line('Bea')).filter(({ id }) => id)], list), before);
 });

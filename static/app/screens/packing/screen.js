@@ -9,23 +9,30 @@ import { Kit } from '../../parts/kit/kit.js';
 import { PagePdf } from '../../parts/page-pdf/page-pdf.js';
 import { faultsIn } from '../../planning/use-answer.js';
 import { useRights } from '../../planning/use-rights.js';
-import { listQuestion, listsOf } from '../../preparing/lists.js';
+import { listQuestion, listsOf, stateOf } from '../../preparing/lists.js';
 import { practiceOf } from '../../preparing/practice.js';
-import { records } from '../../store/store.js';
-import { html, useEffect, useState } from '../../vendor/preact.js';
+import { kept, records } from '../../store/store.js';
+import { html, useEffect, useMemo, useState } from '../../vendor/preact.js';
 import { TheatreDim } from '../set-up/theatre-dim.js';
+
+/** The lists that this device does not pack for. */
+const LEFT_OUT = 'packing/left out';
 
 export default function Packing() {
   const all = useObservable(records);
   const rights = useRights();
   const { current: practice } = practiceOf(all);
   const coming = listsOf(all).filter(({ current }) => current.body.on >= today());
-  const [left, setLeft] = useState(/** @type {string[]} */ ([]));
+  const [left, setLeft] = useState(/** @type {() => string[]} */ (() => kept.get(LEFT_OUT) ?? []));
   const chosen = coming.filter(({ id }) => !left.includes(id));
   const { packed, payload, faults } = usePacking(all, chosen.map(({ current }) => current), practice);
   const [isPdfOpen, setPdfOpen] = useState(false);
   const blocked = chosen.length === 0 ? 'Choose a list first.' : packed ? undefined : 'Not counted yet.';
-  const turn = (/** @type {string} */ id) => setLeft(left.includes(id) ? left.filter((each) => each !== id) : [...left, id]);
+  const turn = (/** @type {string} */ id) => {
+    const next = left.includes(id) ? left.filter((each) => each !== id) : [...left, id];
+    kept.keep(LEFT_OUT, next);
+    setLeft(next);
+  };
 
   return html`<${Frame} title="What to pack" back="/lists" next=${{ label: 'PDF and print', act: () => setPdfOpen(true), blocked }}>
     ${rights.role === 'theatre' && html`<${TheatreDim} />`}
@@ -63,7 +70,7 @@ export default function Packing() {
  */
 function usePacking(all, lists, practice) {
   const [state, setState] = useState(/** @type {{packed: any, payload: any, faults: any[]}} */ ({ packed: null, payload: null, faults: [] }));
-  const asked = [...lists, ...(practice ? [practice] : [])].map(({ id }) => id).join(' ');
+  const asked = useMemo(() => [...lists.map((list) => stateOf(all, list)), practice?.id ?? ''].join('; '), [all, lists.map(({ id }) => id).join(' ')]);
   useEffect(() => {
     let isWanted = true;
     setState({ packed: null, payload: null, faults: [] });
