@@ -14,7 +14,8 @@ draft_plan         ``case``, ``option``, ids and digests, ``note``         ``Pla
 compare_drawing    ``option``, ``drawn``                                   ``Comparison``
 sign               ``plan``, ``plan_id``, ``drawn``, ``acknowledged``,     ``Signature``
                    ``signer_name``, ``signed_at``
-card               ``patient``, ``plan``, ``signature``, ``patient_now``   ``Card``
+card               ``patient``, ``plan``, ``signature``, ``patient_now``,  ``Card``
+                   ``other_entries``, ``set_up``, ``practice``
 card_pdf           the same, ``card_key``                                  ``{pdf: base64}``
 card_code          the same                                                ``{code}``
 read_card_code     ``text``, ``card_keys``                                 ``{card, plan_id, plan_digest, patient_id}``
@@ -24,7 +25,7 @@ draft_operation    ``plan``, ``signature``, ``signature_id``,              ``Ope
                    ``operated_on``, ``surgeon_name``
 review_operation   ``plan``, ``signature``, ``operation``                  ``Review``
 operation_note     ``patient``, ``plan``, ``signature``, ``operation``,    ``OperationNote``
-                   ``adjustment`` or null
+                   ``adjustment`` or null, ``others``
 operation_note_pdf  the same                                               ``{pdf: base64}``
 review_adjustment  ``operation``, ``adjustment``                           ``AdjustmentReview``
 previous_operations  ``operations`` as done, ``adjustments``               ``[EarlierMuscle]``

@@ -8,7 +8,7 @@ from planner.disclaimer import DISCLAIMER
 from planner.followup.aftercare import Aftercare, Visited
 from planner.followup.drawing import pictures
 from planner.followup.expected import expected
-from planner.followup.warnings import warnings_of
+from planner.followup.warnings import standing_warnings, warnings_of
 from planner.followup.warnings.infection import window
 from planner.operation.differences import AS_PLANNED, difference
 from planner.precision.limits import Direction
@@ -35,6 +35,7 @@ def course(care: Aftercare) -> Course:
         horizontal=horizontal,
         vertical=vertical,
         visits=tuple(_kept(care, visited) for visited in care.visits),
+        warnings=standing_warnings(care, care.visits),
         notices=tuple(window(care)),
         statements=tuple(_statements(care)),
         pictures=pictures(horizontal, vertical),

@@ -116,13 +116,15 @@ class Kept:
 class Course:
     """An operation over time: eso +, right hyper +. ``notices`` are of today, ``statements`` say what is drawn.
 
-    ``pictures`` are the lines drawn: the horizontal ones, and the vertical ones where there is a vertical deviation.
+    ``warnings`` are those that still stand after all visits. ``pictures`` are the lines drawn: the horizontal ones, and
+    the vertical ones where there is a vertical deviation.
     """
 
     operated_on: str
     horizontal: Ranges
     vertical: Ranges
     visits: tuple[Kept, ...]
+    warnings: tuple[Notice, ...]
     notices: tuple[Notice, ...]
     statements: tuple[Statement, ...]
     pictures: tuple[Picture, ...]

@@ -24,10 +24,11 @@ def warnings(_care: Aftercare, visited: Visited) -> Iterator[Notice]:
     if not signs:
         return
     words = "; ".join(sorted(map(_words, signs)))
+    days = f"{visited.days_after} {'day' if visited.days_after == 1 else 'days'}"
     facts = {"days_after": float(visited.days_after), "signs": float(len(signs))}
     yield Notice(
         code="infection_signs",
-        text=f"Signs of infection {visited.days_after} days after the operation: {words}. They are looked at today.",
+        text=f"Signs of infection {days} after the operation: {words}. They are looked at today.",
         provenance=ALWAYS,
         facts=facts,
         level=Level.CAUTION,

@@ -4,7 +4,7 @@ import json
 
 from planner.desk import answer
 from tests.planner.examined import straight
-from tests.planner.followup.aftercare import cared, on, visit
+from tests.planner.followup.aftercare import cared, on, told, visit
 from tests.planner.operation.theatre import signed
 
 BOTH = signed("recess-both-mr", straight(40), straight(44, at="near"))
@@ -19,18 +19,18 @@ def watched(*cares):
 
 
 def warnings(*visits):
-    (told,) = watched(cared(BOTH, *visits))
-    return [each["code"] for each in told["warnings"]]
+    (one,) = watched(cared(BOTH, *visits))
+    return [each["code"] for each in one["warnings"]]
 
 
 def test_each_operation_is_told_by_its_id_with_its_latest_visit():
-    told = watched(cared(BOTH, OVER), cared(BOTH))
+    both = watched(cared(BOTH, OVER), cared(BOTH))
 
-    assert [(each["id"], each["visit"], each["seen_on"]) for each in told] == [
+    assert [(each["id"], each["visit"], each["seen_on"]) for each in both] == [
         (ONE, "Day 1", on(1)),
         (OTHER, None, None),
     ]
-    assert [len(each["warnings"]) for each in told] == [1, 0]
+    assert [len(each["warnings"]) for each in both] == [1, 0]
 
 
 def test_a_visit_at_which_nothing_was_measured_clears_nothing():
@@ -49,6 +49,14 @@ def test_signs_of_infection_stand_until_somebody_has_looked_again():
 
 
 def test_the_days_of_infection_are_told_as_a_notice_of_today():
-    (told,) = watched(cared(BOTH, today=on(3)))
+    (one,) = watched(cared(BOTH, today=on(3)))
 
-    assert [each["code"] for each in told["notices"]] == ["infection_window"]
+    assert [each["code"] for each in one["notices"]] == ["infection_window"]
+
+
+def test_the_course_of_one_operation_tells_the_same_warnings_at_its_head():
+    care = cared(BOTH, OVER, visit("Week 1", 7))
+    found = told(care)
+
+    assert [each["code"] for each in found["warnings"]] == ["large_overcorrection"]
+    assert [len(each["warnings"]) for each in found["visits"]] == [1, 0]

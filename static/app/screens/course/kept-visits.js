@@ -11,6 +11,8 @@ import { TakeBack } from '../patient/take-back.js';
 /** @param {{records: readonly LedgerRecord[], followed: import('../../planning/following.js').Followed, course: import('./lines.js').Course | null, mayRecord: boolean}} props */
 export function KeptVisits({ records, followed, course, mayRecord }) {
   const { operation, visits } = followed;
+  // They stand at the head of the course already.
+  const standing = new Set(course?.warnings.map(({ text }) => text));
   return html`<section class="stack" aria-label="Visits that were kept">
     <h2>Visits</h2>
     ${visits.length === 0 && html`<p class="soft">None yet.</p>`}
@@ -21,7 +23,7 @@ export function KeptVisits({ records, followed, course, mayRecord }) {
           <h3>${visit.body.visit}</h3>
           <p class="small soft">${dateWords(visit.body.seen_on)}, by ${visit.author}</p>
         </header>
-        ${told && html`<${Notices} notices=${told.warnings} />`}
+        ${told && html`<${Notices} notices=${told.warnings.filter(({ text }) => !standing.has(text))} />`}
         ${told?.statements.map((/** @type {any} */ each) => html`<p class="small" key=${each.code}>${each.text}</p>`)}
         ${isMeasuredAnew(records, visit) && html`<${Notice} level="caution"><p>The measurement was changed after this visit was recorded. Correct the visit, so that it counts as it is now.</p><//>`}
         <${Found} body=${visit.body} />

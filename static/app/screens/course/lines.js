@@ -6,7 +6,7 @@ import { DIRECTIONS, deviationWords } from '../../words/reading.js';
 /** @typedef {{on: string, days_after: number, at: string, value_pd: number, limits_pd: number | null, is_inside: boolean | null, other_correction: boolean}} Point */
 /** @typedef {{before_pd: number | null, expected: {mean_pd: number, low_pd: number, high_pd: number} | null, points: Point[]}} Line */
 /** @typedef {{distance: Line, near: Line}} Ranges */
-/** @typedef {{horizontal: Ranges, vertical: Ranges, visits: {visit: string, seen_on: string, days_after: number, warnings: any[], statements: any[]}[], notices: any[], statements: any[], pictures: any[], operated_on: string, disclaimer: string}} Course */
+/** @typedef {{horizontal: Ranges, vertical: Ranges, warnings: any[], visits: {visit: string, seen_on: string, days_after: number, warnings: any[], statements: any[]}[], notices: any[], statements: any[], pictures: any[], operated_on: string, disclaimer: string}} Course */
 /** @typedef {{axis: Axis, range: 'distance' | 'near', title: string}} Column */
 /** @typedef {{words: string, aside: string}} Cell */
 /** @typedef {{at: string, day: string, cells: Cell[]}} Row */

@@ -50,9 +50,8 @@ function CourseScreen({ patient, followed, all }) {
 
 /** @param {{course: import('./lines.js').Course}} props */
 function Drawn({ course }) {
-  const last = course.visits.at(-1);
   return html`
-    <${Notices} notices=${[...(last?.warnings ?? []), ...course.notices]} />
+    <${Notices} notices=${[...course.warnings, ...course.notices]} />
     <div class="course-pictures">
       ${course.pictures.map((picture) => html`<figure class="course-figure" key=${picture.title}><figcaption>${picture.title}</figcaption><${Picture} picture=${picture} /></figure>`)}
     </div>

@@ -1,0 +1,138 @@
+"""After the operation, without a network: who is due, a visit that must not wait, the course; all is sent once."""
+
+import re
+from datetime import UTC, datetime, timedelta
+
+from playwright.sync_api import Page, expect
+
+from tests.clinic.pen import ask
+from tests.journeys import steps
+from tests.journeys.people import DEMO, ORTHOPTIST, SURGEON
+from tests.journeys.screens.case import Case
+from tests.journeys.screens.doors import Unlock
+from tests.journeys.screens.follow_up import PATIENCE_MS, Course, Visit, Visits
+from tests.journeys.screens.measure import Measure
+from tests.journeys.site.post import post_as
+
+NAME = "Anouk Ferrandin"
+BY_ID = {record["id"]: record for record in DEMO["records"]}
+SIGNATURE = next(
+    record
+    for record in DEMO["records"]
+    if record["kind"] == "signature"
+    and BY_ID[BY_ID[record["body"]["plan_id"]]["body"]["patient_id"]]["body"]["full_name"] == NAME
+)
+TOO_FAR = "Overcorrected by 25"
+
+
+def test_a_visit_that_must_not_wait_is_recorded_without_a_network_and_sent_once(phone, server, playwright):
+    """Both medial recti were recessed yesterday for eso; today the eyes stand exo 25 Δ."""
+    post_as(SURGEON, server, playwright.request.new_context(), operated_yesterday)
+    steps.settle_in(phone, ORTHOPTIST)
+    steps.ready_for_a_day_without_network(phone)
+    phone.cut_network()
+    before = len(server.ledger())
+    page = phone.page
+
+    see_who_is_due(page)
+    measure_the_visit(page)
+    find_it_again_after_a_reload(page)
+    plan_the_next_one_sooner(page)
+    see_the_course(page)
+    see_that_it_must_not_wait(page)
+
+    phone.reconnect()
+    steps.expect_sent(Visits(page))
+    made = server.ledger()[before:]
+    assert [each.kind for each in made] == ["examination", "follow_up"]
+    assert made[1].body["examination_id"] == made[0].id
+    assert (made[1].body["visit"], made[1].body["infection_signs"]) == ("Day 1", [{"sign": "discharge", "eye": "left"}])
+    assert made[1].body["ahead"][0]["name"] == "Day 3"
+
+
+def operated_yesterday(pen):
+    """What the surgeon wrote down: done as it was planned."""
+    yesterday = (datetime.now(UTC).date() - timedelta(days=1)).isoformat()
+    plan, signature = BY_ID[SIGNATURE["body"]["plan_id"]]["body"], SIGNATURE["body"]
+    about = {"plan": plan, "signature": signature, "signature_id": SIGNATURE["id"]}
+    drafted = ask("draft_operation", **about, operated_on=yesterday, surgeon_name=pen.full_name)
+    return pen.record("operation", SIGNATURE["patient"], drafted["operation"])
+
+
+def see_who_is_due(page: Page) -> None:
+    page.get_by_role("link", name="Visits", exact=True).click()
+    visits = Visits(page)
+    visits.arrive()
+    expect(visits.entry("Due", NAME)).to_contain_text("Day 1: due now", timeout=PATIENCE_MS)
+    visits.record("Due", NAME)
+
+
+def measure_the_visit(page: Page) -> None:
+    visit, measure = Visit(page), Measure(page)
+    visit.arrive()
+    expect(visit.which("Day 1")).to_be_checked(timeout=PATIENCE_MS)
+    visit.look_for_infection("discharge, LEFT eye")
+    visit.step("Measure")
+    measure.arrive()
+    measure.begin()
+    measure.read("exo", 25)
+    measure.done()
+    measure.save()
+    visit.arrive()
+    expect(visit.measured).to_contain_text(re.compile(r"exo 25\s*Δ"))
+
+
+def find_it_again_after_a_reload(page: Page) -> None:
+    """The visit was not saved yet; the way back is the case's own next step."""
+    page.reload()
+    Unlock(page).enter()
+    visit = Visit(page)
+    visit.arrive()
+    visit.back()
+    Case(page).arrive()
+    Case(page).step("Continue the visit")
+    visit.arrive()
+    expect(page.get_by_role("main")).to_contain_text("discharge, LEFT eye")
+    expect(page.get_by_role("main")).to_contain_text(TOO_FAR, timeout=PATIENCE_MS)
+    expect(page.get_by_role("main")).to_contain_text("from memory, verify")
+
+
+def plan_the_next_one_sooner(page: Page) -> None:
+    """A visit that ends before it begins is refused at its field; the date is mended and it is saved."""
+    visit = Visit(page)
+    visit.plan_anew("To be seen again at once.")
+    page.get_by_role("button", name="Add a visit").click()
+    added = page.get_by_role("region", name=re.compile("^Visit 9 ahead$"))
+    added.get_by_label("Visit", exact=True).fill("Day 3")
+    added = page.get_by_role("region", name="Day 3", exact=True)
+    day = datetime.now(UTC).date()
+    added.get_by_label("From", exact=True).fill((day + timedelta(days=2)).isoformat())
+    added.get_by_label("Until", exact=True).fill((day + timedelta(days=1)).isoformat())
+    expect(added).to_contain_text("the visit ends before it begins", timeout=PATIENCE_MS)
+    added.get_by_label("Until", exact=True).fill((day + timedelta(days=3)).isoformat())
+    expect(added).not_to_contain_text("the visit ends before it begins", timeout=PATIENCE_MS)
+    visit.step("Save the visit")
+
+
+def see_the_course(page: Page) -> None:
+    course = Course(page)
+    course.arrive()
+    expect(course.line("Day 1")).to_contain_text(re.compile(r"exo 25\s*Δ"), timeout=PATIENCE_MS)
+    expect(course.line("Day 1")).to_contain_text("outside what was expected")
+    expect(course.line("Before surgery")).to_contain_text("eso")
+    expect(course.picture("distance")).to_have_accessible_name(re.compile("Day 1, day 1: exo 25 Δ, outside"))
+    course.back()
+    Case(page).arrive()
+    operation = page.get_by_role("region", name="Visits after this operation")
+    expect(operation).to_contain_text(TOO_FAR, timeout=PATIENCE_MS)
+    expect(operation).to_contain_text("Day 3: from")
+
+
+def see_that_it_must_not_wait(page: Page) -> None:
+    Case(page).back()
+    page.get_by_role("link", name="Visits", exact=True).click()
+    visits = Visits(page)
+    visits.arrive()
+    expect(visits.entry("Must not wait", NAME)).to_contain_text(TOO_FAR, timeout=PATIENCE_MS)
+    expect(visits.group("Due").get_by_role("article", name=NAME)).to_have_count(0)
+    steps.expect_waiting(visits, 2)
