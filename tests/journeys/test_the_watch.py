@@ -19,7 +19,7 @@ def server(shared_server):
         ("() => console.error('spilt')", "console error: spilt"),
         ("() => console.warn('nearly spilt')", "console warning: nearly spilt"),
         ("() => void setTimeout(() => { throw new Error('dropped'); })", "fault: dropped"),
-        ("() => fetch('/static/nothing-here.js').then(() => {})", "status 404: GET"),
+        ("() => fetch('/static/nothing-here.js').then(() => {})", "status of 404"),
         ("() => fetch('http://127.0.0.1:9/').catch(() => {})", POLICY),
         ("() => void document.body.append(Object.assign(document.createElement('script'), {text: '1'}))", POLICY),
     ],

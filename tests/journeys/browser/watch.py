@@ -2,10 +2,9 @@
 
 import re
 
-from playwright.sync_api import BrowserContext, ConsoleMessage, Page, Request, Response
+from playwright.sync_api import BrowserContext, ConsoleMessage, Page, Request
 
 BAD_CONSOLE = ("error", "warning")
-FIRST_ERROR_STATUS = 400
 LEFT_BEHIND = "net::ERR_ABORTED"
 """A page that is left or loaded again gives up its own requests."""
 NO_NETWORK = re.compile(
@@ -15,7 +14,11 @@ NO_NETWORK = re.compile(
 
 
 class Watch:
-    """``troubles`` is what was seen and not expected, as lines to read."""
+    """``troubles`` is what was seen and not expected, as lines to read.
+
+    An answer of 400 and above is an error on the console too; to be told of every answer would cost more than to load
+    the app.
+    """
 
     def __init__(self) -> None:
         self._seen: list[str] = []
@@ -24,7 +27,6 @@ class Watch:
     def attach(self, context: BrowserContext) -> None:
         context.on("console", self._console)
         context.on("requestfailed", self._failed)
-        context.on("response", self._response)
         context.on("weberror", lambda error: self._note(f"fault: {error.error}"))
         context.on("page", lambda page: page.on("crash", self._crashed))
 
@@ -46,10 +48,6 @@ class Watch:
     def _failed(self, request: Request) -> None:
         if request.failure != LEFT_BEHIND:
             self._note(f"request failed: {request.method} {request.url}: {request.failure}")
-
-    def _response(self, response: Response) -> None:
-        if response.status >= FIRST_ERROR_STATUS:
-            self._note(f"status {response.status}: {response.request.method} {response.url}")
 
     def _crashed(self, page: Page) -> None:
         self._note(f"crash: {page.url}")
