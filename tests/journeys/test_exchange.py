@@ -18,10 +18,12 @@ def operated():
     return next(record["patient"] for record in DEMO["records"] if record["kind"] == "operation")
 
 
-def by_notebook(page, tmp_path):
+def by_notebook(phone, tmp_path):
+    page = phone.page
     notebook = Notebook(page)
     notebook.arrive()
     names, example = notebook.empty_table(tmp_path).read_text(encoding="utf-8").splitlines()[:2]
+    example = example.replace("EXAMPLE", "17-2025")
     wrong = tmp_path / "wrong.csv"
     wrong.write_text("\n".join((names, example, example.replace("17-2025", "18-2025").replace("35 eso", "35"))))
     notebook.choose(wrong)
@@ -35,6 +37,10 @@ def by_notebook(page, tmp_path):
     expect(notebook.foot).to_contain_text("Carry over 2 cases", timeout=LIMIT_MS)
     notebook.step("Carry over 2 cases")
     expect(notebook.carried_over).to_contain_text("last-year.csv", timeout=LIMIT_MS)
+    phone.go("/own-results")
+    expect(page.get_by_role("heading", name="Recess both MR")).to_be_visible(timeout=LIMIT_MS)
+    phone.go("/notebook")
+    notebook.arrive()
     notebook.choose(right)
     expect(page.get_by_text("Nothing in it is new.")).to_be_visible(timeout=LIMIT_MS)
     notebook.undo("It was the wrong year.")
@@ -64,7 +70,7 @@ def test_a_notebook_and_a_case_by_file_without_a_network(new_device, server, tmp
     phone.go("/exchange")
     Exchange(page).arrive()
     page.get_by_role("link", name="Old cases from a notebook").click()
-    by_notebook(page, tmp_path)
+    by_notebook(phone, tmp_path)
 
     patient = operated()
     phone.go(f"/patients/{patient}")

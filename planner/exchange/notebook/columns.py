@@ -1,4 +1,7 @@
-"""The columns of the file: their names, what stands in them, and a template with one invented row."""
+"""The columns of the file: their names, what stands in them, and a template with one invented row.
+
+The invented row has a reference of its own, so that nobody carries it over by mistake.
+"""
 
 from __future__ import annotations
 
@@ -10,6 +13,7 @@ from typing import Final
 from planner.records.notebook import HorizontalFamily
 from planner.tables import tables
 
+EXAMPLE: Final = "EXAMPLE"
 VISITS: Final = (1, 2, 3)
 MUSCLE_COLUMNS: Final = ("right_mr_mm", "right_lr_mm", "left_mr_mm", "left_lr_mm")
 FLAG_COLUMNS: Final = ("operated_before", "suture_moved", "complication", "palsy_or_restriction")
@@ -28,7 +32,7 @@ class Column:
 DEVIATION: Final = "with its sign or word: +40, 40 eso, -30, 30 exo"
 
 COLUMNS: Final = (
-    Column(name="reference", needed=True, words="the notebook's own number or mark; no name", example="17-2025"),
+    Column(name="reference", needed=True, words="the notebook's own number or mark; no name", example=EXAMPLE),
     Column(name="operated_on", needed=True, words="year-month-day", example="2025-03-14"),
     Column(name="age_years", needed=False, words="age at the operation, 0 to 120", example="4"),
     Column(name="diagnosis", needed=True, words="in one line", example="infantile esotropia"),

@@ -17,7 +17,7 @@ from planner.codec import read
 from planner.errors import Fault, Refused
 from planner.exchange.notebook import cells
 from planner.exchange.notebook.cells import Unreadable
-from planner.exchange.notebook.columns import COLUMNS, FLAG_COLUMNS, MUSCLE_COLUMNS, VISITS
+from planner.exchange.notebook.columns import COLUMNS, EXAMPLE, FLAG_COLUMNS, MUSCLE_COLUMNS, VISITS
 from planner.exchange.notebook.judging import hindrances_of
 from planner.records.notebook import CarriedCase, Notebook
 
@@ -154,6 +154,9 @@ def _header(lines: list[tuple[int, list[str]]]) -> tuple[list[str], list[RowFaul
 
 def _case(line: int, names: list[str], row: list[str], faults: list[RowFault]) -> CarriedCase | None:
     before = len(faults)
+    if EXAMPLE in row:
+        text = "This is the invented row of the empty table."
+        faults.append(Cell(line, "reference").wrong("example", text, EXAMPLE, "your own cases; delete this row"))
     if len(row) > len(names):
         text = "This row has more cells than there are columns."
         faults.append(Cell(line, "").wrong("too_many_cells", text, str(len(row)), f"{len(names)} cells"))

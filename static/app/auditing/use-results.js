@@ -6,6 +6,7 @@ import { ask, engineState } from '../engine/engine.js';
 import { useObservable } from '../observable.js';
 import { faultsIn } from '../planning/use-answer.js';
 import { release } from '../shell/release.js';
+import { heads } from '../store/heads.js';
 import { kept, records } from '../store/store.js';
 import { useEffect, useMemo, useState } from '../vendor/preact.js';
 import { lean, operatedOf } from './operated.js';
@@ -18,6 +19,9 @@ const PORTION = 25;
 const SHELF = 'results ';
 const engine = release.engine.planner.folder;
 
+/** The results of a notebook's cases by its id. @type {Map<string, any[]>} */
+const carriedOver = new Map();
+
 /**
  * @returns {{total: number, done: number, absent: number, untold: number, counted: Counted[] | null, faults: import('../planning/use-answer.js').FaultFacts[]}}
  * `counted` is null until all of them are known
@@ -28,6 +32,17 @@ export function useResults() {
   const { operations, absent } = useMemo(() => operatedOf(all), [all]);
   const [known, setKnown] = useState(() => recalled());
   const [faults, setFaults] = useState(/** @type {import('../planning/use-answer.js').FaultFacts[]} */ ([]));
+  const notebooks = useMemo(() => heads(all, 'notebook'), [all]);
+  const [, setRead] = useState(0);
+
+  useEffect(() => {
+    if (hasFailed) return undefined;
+    let isHere = true;
+    readNotebooks(notebooks, () => isHere && setRead((before) => before + 1)).catch((error) => isHere && setFaults(faultsIn(error)));
+    return () => {
+      isHere = false;
+    };
+  }, [notebooks, hasFailed]);
 
   useEffect(() => {
     if (hasFailed) return undefined;
@@ -40,11 +55,30 @@ export function useResults() {
   }, [operations, hasFailed]);
 
   const done = operations.filter(({ key }) => known.has(key)).length;
+  const read = notebooks.filter(({ id }) => carriedOver.has(id));
+  const carried = read.flatMap(({ id }) => carriedOver.get(id) ?? []);
+  const isWhole = done === operations.length && read.length === notebooks.length;
   const counted = useMemo(
-    () => (done < operations.length ? null : operations.flatMap(({ key, person, bornOn }) => (known.get(key) ? [{ result: known.get(key), person, bornOn }] : []))),
-    [operations, done],
+    () =>
+      isWhole
+        ? [
+            ...operations.flatMap(({ key, person, bornOn }) => (known.get(key) ? [{ result: known.get(key), person, bornOn }] : [])),
+            ...carried.map((result) => ({ result, person: result.id, bornOn: null })),
+          ]
+        : null,
+    [operations, notebooks, isWhole],
   );
-  return { total: operations.length, done, absent, untold: counted ? operations.length - counted.length : 0, counted, faults };
+  const total = operations.length + notebooks.reduce((count, { body }) => count + body.cases.length, 0);
+  return { total, done: done + carried.length, absent, untold: counted ? total - counted.length : 0, counted, faults };
+}
+
+/** @param {import('../store/envelope.js').LedgerRecord[]} notebooks @param {() => unknown} tell after each */
+async function readNotebooks(notebooks, tell) {
+  for (const { id, body } of notebooks.filter((each) => !carriedOver.has(each.id))) {
+    const outcomes = await ask('outcomes', { notebooks: [{ id, notebook: body }] });
+    carriedOver.set(id, outcomes.map((/** @type {any} */ { result }) => lean(result)));
+    tell();
+  }
 }
 
 /** @returns {Map<string, any>} */

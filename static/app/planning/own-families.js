@@ -20,9 +20,10 @@ import { heads } from '../store/heads.js';
 /**
  * @param {readonly OwnOperation[]} done
  * @param {readonly (Outcome | null | undefined)[]} outcomes in the same order
+ * @param {readonly any[]} [carried] outcomes of cases that were carried over from a notebook: no record of an operation is behind them
  * @returns {OwnFamily[]} the most operations first
  */
-export function familiesOf(done, outcomes) {
+export function familiesOf(done, outcomes, carried = []) {
   /** @type {Map<string, OwnFamily>} */
   const families = new Map();
   done.forEach(({ operation, plan }, place) => {
@@ -45,8 +46,19 @@ export function familiesOf(done, outcomes) {
     if (outcome.past_case) found.cases.push(outcome.past_case);
     families.set(key, found);
   });
+  for (const { family, result, past_case } of carried) {
+    const key = `${family} ${result.table}`;
+    /** @type {OwnFamily} */
+    const found = families.get(key) ?? { family, table: result.table, title: carriedTitle(family), tableName: result.table, operations: 0, cases: [], done: new Map() };
+    found.operations += 1;
+    if (past_case) found.cases.push(past_case);
+    families.set(key, found);
+  }
   return [...families.values()].sort((a, b) => b.operations - a.operations || (a.family < b.family ? -1 : 1));
 }
+
+/** `recess-both-mr` as `Recess both MR`: all that is known of an operation that no plan stands behind. @param {string} family */
+const carriedTitle = (family) => family.replace(/-(mr|lr)/g, (_, muscle) => ` ${muscle.toUpperCase()}`).replaceAll('-', ' ').replace(/^./, (letter) => letter.toUpperCase());
 
 /** `Right eye: recess ...` as `One eye: recess ...`. @param {string} title */
 const withoutSide = (title) => title.replace(/^(Right|Left) eye:/, 'One eye:').replace(/ the (right|left) /, ' one ');

@@ -2,6 +2,7 @@
 import { ask, engineState } from '../engine/engine.js';
 import { useObservable } from '../observable.js';
 import { session } from '../session/session.js';
+import { heads } from '../store/heads.js';
 import { records } from '../store/store.js';
 import { useEffect, useState } from '../vendor/preact.js';
 import { reportedBy } from './reported.js';
@@ -15,6 +16,9 @@ const PORTION = 20;
 /** What the engine said of each; null where it refuses to read one. @type {Map<string, Outcome | null>} */
 const worked = new Map();
 
+/** What the engine said of the cases of a notebook. @type {Map<string, any[]>} */
+const carriedOver = new Map();
+
 /** @param {boolean} [isWanted] false: nothing is worked out */
 export function useOwnFamilies(isWanted = true) {
   const all = useObservable(records);
@@ -24,9 +28,11 @@ export function useOwnFamilies(isWanted = true) {
   const [faults, setFaults] = useState(/** @type {import('./use-answer.js').FaultFacts[]} */ ([]));
   const done = isWanted ? reportedBy(all, surgeon) : [];
   const missing = done.filter(({ key }) => !worked.has(key));
+  const notebooks = isWanted ? heads(all, 'notebook').filter(({ body }) => body.surgeon_name === surgeon) : [];
+  const unread = notebooks.filter(({ id }) => !carriedOver.has(id));
 
   useEffect(() => {
-    if (missing.length === 0 || hasFailed) return undefined;
+    if ((missing.length === 0 && unread.length === 0) || hasFailed) return undefined;
     let isHere = true;
     const work = async () => {
       for (let start = 0; start < missing.length && isHere; start += PORTION) {
@@ -34,6 +40,10 @@ export function useOwnFamilies(isWanted = true) {
         const outcomes = await outcomesOf(portion);
         outcomes.forEach((outcome, place) => worked.set(portion[place].key, outcome));
         if (isHere) setRead((before) => before + portion.length);
+      }
+      for (const { id, body } of isHere ? unread : []) {
+        carriedOver.set(id, await ask('outcomes', { notebooks: [{ id, notebook: body }] }));
+        if (isHere) setRead((before) => before + 1);
       }
     };
     setFaults([]);
@@ -43,10 +53,14 @@ export function useOwnFamilies(isWanted = true) {
     };
   }, [all, surgeon, isWanted, hasFailed]);
 
-  const families = familiesOf(done, done.map(({ key }) => worked.get(key)));
+  const carried = notebooks.flatMap(({ id }) => carriedOver.get(id) ?? []);
+  const families = familiesOf(done, done.map(({ key }) => worked.get(key)), carried);
   const refused = done.filter(({ key }) => worked.get(key) === null).length;
-  return { surgeon, families, ...switchesOf(all, surgeon), operations: done.length, waiting: missing.length, refused, faults };
+  return { surgeon, families, ...switchesOf(all, surgeon), operations: done.length + casesIn(notebooks), waiting: missing.length + casesIn(unread), refused, faults };
 }
+
+/** @param {import('../store/envelope.js').LedgerRecord[]} notebooks */
+const casesIn = (notebooks) => notebooks.reduce((count, { body }) => count + body.cases.length, 0);
 
 /**
  * A portion of which one is refused is asked one by one, so that it does not keep the others back.

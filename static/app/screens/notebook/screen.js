@@ -50,6 +50,7 @@ function Choosing({ open, template }) {
   return html`<section class="stack" aria-labelledby="the-file">
     <h2 id="the-file">The file</h2>
     <div class="buttons"><button type="button" class="button" onClick=${save}>Save an empty table</button></div>
+    <p class="small soft">It holds one invented row that shows how. Delete that row: it is not taken.</p>
     <${Fold} title="What each column holds">
       <dl class="facts">${columns.map((/** @type {any} */ column) => html`<div class="fact" key=${column.name}><dt>${column.name}${column.needed ? '' : ' (may be empty)'}</dt><dd>${column.words}</dd></div>`)}</dl>
     <//>

@@ -10,7 +10,7 @@ NAMES, EXAMPLE = list(csv.reader(io.StringIO(template())))
 
 
 def row(**cells):
-    return dict(zip(NAMES, EXAMPLE, strict=True)) | cells
+    return dict(zip(NAMES, EXAMPLE, strict=True)) | {"reference": "17-2025"} | cells
 
 
 def file_of(*rows, delimiter=","):

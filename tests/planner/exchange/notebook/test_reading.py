@@ -11,8 +11,15 @@ from planner.exchange.notebook import COLUMNS, hindrances, read_notebook, templa
 from tests.planner.exchange.notebook.files import NAMES, SURGEON, dry_run, file_of, row
 
 
-def test_the_template_is_itself_a_file_that_can_be_carried_over():
+def test_the_invented_row_of_the_template_is_never_carried_over():
     found = read_notebook(template(), title="template.csv", surgeon_name=SURGEON, held=())
+
+    assert [(each.row, each.column, each.code) for each in found.faults] == [(2, "reference", "example")]
+    assert found.notebook is None
+
+
+def test_a_row_like_that_of_the_template_is_a_case():
+    found = dry_run(row())
 
     assert (found.rows, found.faults) == (1, ())
     assert found.notebook.cases[0].before_pd == 35.0
