@@ -10,6 +10,7 @@ so a repeated run is the same in what happens to it, and not to the microsecond:
 
     uv run pytest tests/fault --seed 17 --seed 23
     uv run pytest tests/fault --runs 5000
+    uv run pytest tests/fault --seeds-from 10000 --runs 60
 """
 
 from __future__ import annotations
@@ -27,6 +28,7 @@ SITES = 2
 
 def pytest_addoption(parser: pytest.Parser) -> None:
     parser.addoption("--seed", type=int, action="append", help="of the fault bench: this run, and no other")
+    parser.addoption("--seeds-from", type=int, default=0, help="of the fault bench: the first run's seed")
     parser.addoption("--runs", type=int, help="of the fault bench: how many runs there are")
 
 

@@ -15,15 +15,16 @@ from tests.fault.site.places import PULLING, PUSHING
 
 BLOCK = len(FIRSTS)
 """In each block everything has its turn."""
-BLOCKS = 19
+BLOCKS = 18
 
 
 def pytest_generate_tests(metafunc):
     if "seeds" not in metafunc.fixturenames:
         return
     wanted = metafunc.config.getoption("--seed", default=None)
-    runs = metafunc.config.getoption("--runs", default=None) or BLOCKS * BLOCK
-    blocks = [wanted] if wanted else [range(start, min(start + BLOCK, runs)) for start in range(0, runs, BLOCK)]
+    first = metafunc.config.getoption("--seeds-from", default=0)
+    last = first + (metafunc.config.getoption("--runs", default=None) or BLOCKS * BLOCK)
+    blocks = [wanted] if wanted else [range(start, min(start + BLOCK, last)) for start in range(first, last, BLOCK)]
     metafunc.parametrize("seeds", blocks, ids=lambda seeds: f"{seeds[0]}-{seeds[-1]}")
 
 

@@ -7,7 +7,7 @@ import pytest
 from tests.clinic.pen import uuid7
 from tests.fault.device.batch import next_batch
 from tests.fault.device.device import Device
-from tests.fault.device.stored import Stored, staged, taken_in
+from tests.fault.device.stored import Stored, staged, taken_in, wiped
 from tests.fault.line.mishap import Kind
 from tests.fault.run.drawing import Event, draw
 from tests.fault.run.play import play
@@ -67,6 +67,17 @@ class Renaming(Device):
             self.settle([result | {"id": names[result["id"]]} for result in answer.body["results"]])
 
 
+class Deserter(Device):
+    """Asks for news first, and wipes as soon as it hears that it was revoked, whatever it has not sent."""
+
+    def _exchange(self):
+        self.pull()
+        super()._exchange()
+
+    def _take_leave(self):
+        self.disk.change(wiped)
+
+
 class Hasty(Device):
     """Puts a new feed in the place of the old before it is complete, and drops what the restored server lacks."""
 
@@ -96,6 +107,7 @@ def under(*events, kinds=(Kind.REPLY_LOST, Kind.REQUEST_LOST, Kind.KILLED_SOON))
         (CursorFirst, (Event.APP_KILLED,)),
         (Forgetful, ()),
         (Renaming, ()),
+        (Deserter, (Event.REVOKED,)),
         (Hasty, (Event.RESTORED,)),
     ],
     ids=lambda value: getattr(value, "__name__", ""),

@@ -19,11 +19,13 @@ from tests.fault.device.stored import (
     Stored,
     begun_afresh,
     found_restored,
+    retried,
     saved,
     settled,
     staged,
     swapped,
     taken_in,
+    wiped,
 )
 from tests.fault.line.line import Answer, Call, Line, Lost
 from tests.fault.line.mishap import Mishap
@@ -35,6 +37,17 @@ TOO_MUCH = (HTTPStatus.BAD_REQUEST, HTTPStatus.REQUEST_ENTITY_TOO_LARGE, HTTPSta
 
 class TooOld(Exception):
     """The clinic takes nothing from this version of the app."""
+
+
+class Revoked(Exception):
+    """The clinic hands this device nothing more."""
+
+
+class Closed(Exception):
+    """The clinic takes nothing more from this device either: it has said its last."""
+
+
+FAREWELLS = {"device_revoked": Revoked, "device_closed": Closed}
 
 
 class Device:
@@ -59,13 +72,28 @@ class Device:
         self.shuffle: Callable[[list[Entry]], None] | None = None
         self._session = device["session"]
         self._weather = weather
+        self._asked_about: set[str] = set()
+        self._is_revoked = False
 
     def save(self, record: Raw) -> None:
         """Returned: it is saved on this device."""
         self.disk.change(saved, record)
 
     def sync(self) -> None:
-        """One round: what waits is sent, what the clinic has is fetched, whether or not it takes anything."""
+        """One round: what waits is sent, what the clinic has is fetched, whether or not it takes anything.
+
+        A device that learns that it was revoked takes its leave instead.
+        """
+        if self.disk.stored.wiped:
+            return
+        try:
+            self._exchange()
+        except Revoked:
+            self._take_leave()
+        except Closed:
+            self.disk.change(wiped)
+
+    def _exchange(self) -> None:
         too_old, caught_up = self._sent()
         if not caught_up or self.disk.stored.staging or self.disk.stored.once_more:
             self.pull()
@@ -75,9 +103,21 @@ class Device:
         if too_old:
             raise TooOld
 
+    def _take_leave(self) -> None:
+        """All that waits is sent, what was refused is tried once more; only then the last is said, and all removed."""
+        self.disk.change(retried)
+        self.push()
+        if self._asked_about & {entry.id for entry in self.disk.stored.waiting}:
+            return
+        try:
+            self._call("POST", "push", {"device": self.id, "records": [], "last": True})
+        except Closed:
+            self.line.note("the last was said already")
+        self.disk.change(wiped)
+
     def push(self) -> bool:
         """Until nothing waits that was not asked about in this round. Whether the feed had nothing else then."""
-        asked: set[str] = set()
+        asked = self._asked_about = set()
         most = self.most_sent
         caught_up = False
         while batch := next_batch(self.disk.stored, asked=asked, most=most, shuffle=self.shuffle):
@@ -91,6 +131,7 @@ class Device:
             asked.update(record["id"] for record in batch)
             reached = answer.body.get("cursor")
             stored = self.settle(results, asked=after, reached=reached)
+            self._is_revoked = answer.body.get("wipe", False)
             caught_up = reached is not None and stored.cursor == reached and not answer.body["more"]
         return caught_up
 
@@ -145,16 +186,18 @@ class Device:
     def _sent(self) -> tuple[bool, bool]:
         """Whether the app is too old to send, and whether there is nothing to fetch."""
         try:
-            return False, self.push()
+            caught_up = self.push()
         except TooOld:
             return True, False
+        if self._is_revoked:
+            raise Revoked
+        return False, caught_up
 
     def _alone(self, record: Raw, answer: Answer) -> Raw:
         """The clinic refuses this one by refusing the whole call: unless it refuses an empty one too."""
         if self._call("POST", "push", {"device": self.id, "records": []}).status != HTTPStatus.OK:
             raise Lost
-        code = answer.body["errors"][0]["code"]
-        return {"id": record["id"], "status": "rejected", "retryable": False, "code": code}
+        return {"id": record["id"], "status": "rejected", "retryable": False, "code": answer.code}
 
     def _call(self, method: str, what: str, body: Raw | None = None) -> Answer:
         """An answer to go by; after 401 once more, signed in."""
@@ -164,6 +207,8 @@ class Device:
             answer = self._asked(method, what, body)
         if answer.status == HTTPStatus.UPGRADE_REQUIRED:
             raise TooOld
+        if answer.status == HTTPStatus.FORBIDDEN and answer.code in FAREWELLS:
+            raise FAREWELLS[answer.code]
         if answer.status != HTTPStatus.OK and answer.status not in TOO_MUCH:
             self.line.note(f"status {answer.status}")
             raise Lost

@@ -34,13 +34,17 @@ class Staging:
 
 @dataclass(frozen=True, kw_only=True)
 class Stored:
-    """``rows`` are records with what the server adds; ``once_more``: a last fetch is due once offers are answered."""
+    """``rows`` are records with what the server adds; ``once_more``: a last fetch is due once offers are answered.
+
+    ``wiped``: the device was revoked, has said its last, and holds nothing any more.
+    """
 
     rows: Mapping[str, Raw] = field(default_factory=dict)
     outbox: tuple[Entry, ...] = ()
     cursor: str = ""
     staging: Staging | None = None
     once_more: bool = False
+    wiped: bool = False
 
     @property
     def is_new_here(self) -> bool:
@@ -87,6 +91,16 @@ def settled(stored: Stored, results: Sequence[Raw], *, asked: str, reached: str 
     steps = reached is not None and not stored.staging and stored.cursor == asked and sent.keys() <= added.keys()
     cursor = reached if reached and steps else stored.cursor
     return replace(stored, rows={**stored.rows, **added}, outbox=outbox, cursor=cursor)
+
+
+def retried(stored: Stored) -> Stored:
+    """What was refused waits once more: a revoked device has no later."""
+    return replace(stored, outbox=tuple(replace(entry, code="") for entry in stored.outbox))
+
+
+def wiped(_: Stored) -> Stored:
+    """Nothing is left."""
+    return Stored(wiped=True)
 
 
 def taken_in(stored: Stored, page: Raw, *, asked: str) -> Stored:

@@ -32,6 +32,11 @@ class Answer:
     body: dict[str, Any]
     cookies: dict[str, str]
 
+    @property
+    def code(self) -> str:
+        """Of a refusal."""
+        return self.body["errors"][0]["code"]
+
 
 @dataclass(frozen=True, kw_only=True)
 class Call:

@@ -24,6 +24,7 @@ class Event(StrEnum):
     PHONE_LOST = "a phone is lost for good when the server is restored"
     SHUFFLED = "records are sent in any order"
     TWO_TABS = "the app is open twice on a device"
+    REVOKED = "a device is revoked"
     THEATRE = "a theatre device, and its days go by"
 
 

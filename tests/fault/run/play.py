@@ -38,6 +38,7 @@ class Run:
     tabs: list[Device] = field(default_factory=list)
     weathers: list[Weather] = field(default_factory=list)
     lost: list[Disk] = field(default_factory=list)
+    revoked: list[Disk] = field(default_factory=list)
 
     def present(self) -> list[Device]:
         """Those that were not lost."""
@@ -113,6 +114,11 @@ def _before(run: Run, number: int, backup: Path) -> None:
         happened[Event.RESTORED] += 1
         if Event.PHONE_LOST in events:
             _lose_a_phone(run)
+    if Event.REVOKED in events and number == 1:
+        device = run.hands[-1].device
+        run.site.revoke(device.id)
+        run.revoked.append(device.disk)
+        happened[Event.REVOKED] += 1
     if Event.DISK_FULL in events and number == 1:
         run.site.fill_disk()
         happened[Event.DISK_FULL] += 1
@@ -132,7 +138,7 @@ def _lose_a_phone(run: Run) -> None:
 
 def _round(run: Run, number: int) -> None:
     for hand in _shuffled(run, run.hands):
-        if hand.device.disk not in run.lost:
+        if hand.device.disk not in run.lost and not hand.device.disk.stored.wiped:
             _write(run, hand, number)
     work = [(tab, weather) for tab, weather in zip(run.tabs, run.weathers, strict=True) if tab.disk not in run.lost]
     if run.drawn.at_once or Event.TWO_TABS in run.drawn.events:

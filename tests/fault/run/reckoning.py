@@ -56,6 +56,9 @@ def _of_server(books: Mapping[str, Any], taken: Mapping[str, Raw]) -> Iterator[s
 def _of_device(run: Run, device: Device, ledger: list[Raw]) -> Iterator[str]:
     stored, truth = device.disk.stored, run.truth
     never = truth.never_taken()
+    if device.disk in run.revoked:
+        yield from _of_revoked(device, truth.records, never)
+        return
     mine = {key for key, record in truth.records.items() if record["device"] == device.id}
     codes = {key: code for key, code in truth.codes.items() if key in mine}
     if {key: stored.refused.get(key) for key in codes} != codes:
@@ -77,6 +80,14 @@ def _of_device(run: Run, device: Device, ledger: list[Raw]) -> Iterator[str]:
             yield f"{_name(made)} is not what was made"
         if row["position"] != due[key]["position"]:
             yield f"{_name(made)} stands at {row['position']}, on the server at {due[key]['position']}"
+
+
+def _of_revoked(device: Device, made: Mapping[str, Raw], never: set[str]) -> Iterator[str]:
+    """It is empty, unless something waits that the clinic may yet take; all else is the server's by now."""
+    waiting = {entry.id for entry in device.disk.stored.waiting}
+    yield from (f"{_name(made[key])} still waits on the revoked device" for key in waiting - never)
+    if not device.disk.stored.wiped and not waiting:
+        yield "was revoked, has nothing to send, and is not wiped"
 
 
 def _scope(run: Run, device: Device, ledger: list[Raw]) -> set[str]:

@@ -119,6 +119,7 @@ def main() -> None:
         "start": nursery.start,
         "kill": nursery.kill,
         "clinic": people.clinic,
+        "revoke": people.revoke,
         "books": books.of,
         "fill_disk": full_disk.fill,
         "free_disk": full_disk.free,

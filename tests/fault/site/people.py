@@ -13,6 +13,7 @@ from django.contrib.sessions.backends.db import SessionStore
 from django.db import transaction
 from django.utils import timezone
 
+from clinic.devices import register
 from clinic.devices.models import Device
 from clinic.devices.register import SESSION_DEVICE
 from clinic.people.models import Clinic, Membership, User
@@ -28,6 +29,11 @@ def clinic(people: list[dict[str, Any]]) -> dict[str, Any]:
     """A new clinic with ``people`` of ``role``, each with so many ``devices``."""
     made = Clinic.objects.create(name=f"Clinic {next(_number)}")
     return {"clinic": str(made.pk), "people": [_person(made, **person) for person in people]}
+
+
+def revoke(device: str) -> None:
+    """By the site's own way."""
+    register.revoke(Device.objects.get(device_id=device), now=timezone.now())
 
 
 def specimen(login: dict[str, Any]) -> Raw:

@@ -100,6 +100,10 @@ class Site:
         """A new clinic; see :mod:`tests.fault.site.people`."""
         return self._order("clinic", people=people)
 
+    def revoke(self, device: str) -> None:
+        """As an administrator does."""
+        self._order("revoke", device=device)
+
     def books(self, clinic: str) -> dict[str, Any]:
         """What its database holds; see :mod:`tests.fault.site.books`."""
         return self._order("books", clinic=clinic)
