@@ -29,3 +29,5 @@ class Known:
     standing: Standing
     patient_digest: str
     plan_digest: str
+    patient_now: Patient | None = None
+    other_entries: tuple[Patient, ...] = ()

@@ -17,6 +17,7 @@ from planner.records.practice import FigureName, Item, Practice
 from planner.records.set_up import NOTHING_WISHED, SetUp
 from planner.setup import set_up
 from planner.setup.advice import warn
+from planner.setup.allergies import allergies_words
 from planner.setup.figures import Figures, source
 from planner.setup.figures import figures as figures_of
 from planner.values.day_list import DayList, ListRow
@@ -117,7 +118,7 @@ def _row(  # noqa: PLR0913, PLR0917 -- one row from everything that it depends o
         born_on=known.patient.born_on if known else "",
         age_years=sheet.age_years if sheet else None,
         hospital_number=known.patient.hospital_number if known else "",
-        allergies=known.patient.allergies if known else "",
+        allergies=allergies_words(known.patient, known.patient_now, known.other_entries) if known else "",
         eyes_words=sheet.eyes_words if sheet else "",
         operation=sheet.operation if sheet else (),
         check_word=check_word(known.plan_digest) if known else "",

@@ -15,6 +15,7 @@ from planner.records.plan import Plan, Signature
 from planner.records.practice import Item, Practice
 from planner.records.set_up import Override, SetUp, Wishes
 from planner.setup.advice import warn
+from planner.setup.allergies import allergies_words
 from planner.setup.facts import Facts
 from planner.setup.facts import facts as facts_of
 from planner.setup.figures import figures, source
@@ -40,6 +41,8 @@ def set_up(  # noqa: PLR0913 -- each is a fact of its own
     wishes: Wishes,
     overrides: tuple[Override, ...] = (),
     practice: Practice | None = None,
+    patient_now: Patient | None = None,
+    other_entries: tuple[Patient, ...] = (),
 ) -> SetUpSheet:
     """:class:`Refused` where plan, patient and signature do not belong together, or an override runs into a stop."""
     _require_fit(plan, signature, patient_digest=patient_digest, plan_digest=plan_digest)
@@ -49,7 +52,7 @@ def set_up(  # noqa: PLR0913 -- each is a fact of its own
         full_name=patient.full_name,
         born_on=patient.born_on,
         hospital_number=patient.hospital_number,
-        allergies=patient.allergies,
+        allergies=allergies_words(patient, patient_now, other_entries),
         on=on,
         age_years=facts.age_years,
         eyes_words=eye_words(facts.eyes) if facts.eyes else "",

@@ -21,13 +21,18 @@ from planner.values.day_list import DayList
 
 @dataclass(frozen=True, kw_only=True)
 class Held:
-    """The bodies of the records that a device holds of one entry, and whether its plan still stands."""
+    """The bodies of the records that a device holds of one entry, and whether its plan still stands.
+
+    ``patient_now`` and ``other_entries`` are held as for a card.
+    """
 
     patient: Patient
     plan: Plan
     signature: Signature | None = None
     set_up: SetUp | None = None
     standing: lists.Standing = lists.Standing.CURRENT
+    patient_now: Patient | None = None
+    other_entries: Annotated[tuple[Patient, ...], Length(0, 12)] = ()
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -66,6 +71,8 @@ def _known(held: Held, raw: dict[str, Any]) -> lists.Known:
         signature=held.signature,
         set_up=held.set_up,
         standing=held.standing,
+        patient_now=held.patient_now,
+        other_entries=held.other_entries,
         patient_digest=digest(raw["patient"]),
         plan_digest=digest(raw["plan"]),
     )

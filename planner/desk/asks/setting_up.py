@@ -19,7 +19,10 @@ from planner.values.set_up import SetUpSheet
 
 @dataclass(frozen=True, kw_only=True)
 class SettingUp:
-    """The bodies of the records, the day, and what is wished; ``signature`` null while the plan is not signed."""
+    """The bodies of the records, the day, and what is wished; ``signature`` null while the plan is not signed.
+
+    ``patient_now`` and ``other_entries`` are asked with as for a card.
+    """
 
     patient: Patient
     plan: Plan
@@ -28,6 +31,8 @@ class SettingUp:
     wishes: Wishes = NOTHING_WISHED
     overrides: Annotated[tuple[Override, ...], Length(0, 6), Unique(("item",))] = ()
     practice: Practice | None = None
+    patient_now: Patient | None = None
+    other_entries: Annotated[tuple[Patient, ...], Length(0, 12)] = ()
 
 
 def sheet_of(fields: Fields) -> SetUpSheet:
@@ -45,4 +50,6 @@ def sheet_of(fields: Fields) -> SetUpSheet:
         wishes=asked.wishes,
         overrides=asked.overrides,
         practice=asked.practice,
+        patient_now=asked.patient_now,
+        other_entries=asked.other_entries,
     )

@@ -7,7 +7,7 @@
 import { practiceOf } from '../preparing/practice.js';
 import { setUpsOf } from '../preparing/set-ups.js';
 import { heads } from '../store/heads.js';
-import { otherEntries, patientNow, piecesOf } from './standing.js';
+import { otherEntries, patientNow, piecesOf, presentIn } from './standing.js';
 
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 /**
@@ -49,8 +49,7 @@ export function cardQuestion(records, pieces) {
     patient: pieces.patient.body,
     plan: pieces.plan.body,
     signature: pieces.signature.body,
-    ...(now && { patient_now: now.body }),
-    ...(others.length > 0 && { other_entries: others.map(({ body }) => body) }),
+    ...presentIn({ now, others }),
     ...(setUp && { set_up: setUp.body }),
     ...(practice && { practice: practice.body }),
   };

@@ -72,6 +72,12 @@ export function otherEntries(records, { patient: { patient } }) {
   return others.flatMap((member) => inOrder(heads(records, 'patient', member)));
 }
 
+/**
+ * Both as the engine is asked with them, left out where there is nothing.
+ * @param {{now: LedgerRecord | null, others: LedgerRecord[]}} present
+ */
+export const presentIn = ({ now, others }) => ({ ...(now && { patient_now: now.body }), ...(others.length > 0 && { other_entries: others.map(({ body }) => body) }) });
+
 /** @param {LedgerRecord[]} versions */
 const inOrder = (versions) => [...versions].sort((a, b) => (a.id < b.id ? -1 : 1));
 

@@ -1,5 +1,5 @@
 /** A day's list on this device: its current version, what is held of each entry, and its order. Pure: records in, facts out. */
-import { isVoid, signatureOf, standingOf } from '../planning/standing.js';
+import { isVoid, otherEntries, patientNow, presentIn, signatureOf, standingOf } from '../planning/standing.js';
 import { find, heads, things } from '../store/heads.js';
 import { setUpsOf } from './set-ups.js';
 
@@ -36,7 +36,8 @@ export function heldOf(records, { plan_id }) {
   if (!plan || !patient) return null;
   const signature = signatureOf(records, plan) ?? null;
   const standing = standingOf(records, plan, signature ?? undefined);
-  return { plan, patient, signature, setUp: setUpsOf(records, plan)[0] ?? null, standing: standing.retraction ? 'taken back' : isVoid(standing) ? 'replaced' : 'current' };
+  const present = { now: patientNow(records, { patient }), others: otherEntries(records, { patient }) };
+  return { plan, patient, ...present, signature, setUp: setUpsOf(records, plan)[0] ?? null, standing: standing.retraction ? 'taken back' : isVoid(standing) ? 'replaced' : 'current' };
 }
 
 /**
@@ -50,7 +51,7 @@ export const listQuestion = (records, list, practice) => ({
   list,
   held: list.entries.map((entry) => {
     const held = heldOf(records, entry);
-    return held && { patient: held.patient.body, plan: held.plan.body, signature: held.signature?.body ?? null, set_up: held.setUp?.body ?? null, standing: held.standing };
+    return held && { patient: held.patient.body, plan: held.plan.body, signature: held.signature?.body ?? null, set_up: held.setUp?.body ?? null, standing: held.standing, ...presentIn(held) };
   }),
   practice: practice?.body ?? null,
 });
@@ -64,7 +65,7 @@ export const listQuestion = (records, list, practice) => ({
 export const stateOf = (records, list) =>
   [list.id, ...(list.body.entries ?? []).map((/** @type {Entry} */ entry) => {
     const held = heldOf(records, entry);
-    return held ? [held.patient, held.plan, held.signature, held.setUp].map((record) => record?.id ?? 'none').concat(held.standing).join(' ') : 'nothing held';
+    return held ? [held.patient, held.plan, held.now, ...held.others, held.signature, held.setUp].map((record) => record?.id ?? 'none').concat(held.standing).join(' ') : 'nothing held';
   })].join(', ');
 
 /**

@@ -151,3 +151,15 @@ def test_an_empty_list_is_a_list():
     made = day_list(listed(), [], None)
 
     assert (made.rows, made.kit, made.total_min, made.ends_at) == ((), (), 0, "08:00")
+
+
+def test_a_row_tells_the_allergies_that_are_newer_or_stand_under_another_entry():
+    """Who prepares the room by the list must not read the signed record alone."""
+    made = replace(
+        known(allergies="iodine"),
+        patient_now=patient(allergies="iodine", latex="yes"),
+        other_entries=(patient(allergies="penicillin", hospital_number="OI-0777"),),
+    )
+    (row,) = day_list(listed(ANA), [made], None).rows
+
+    assert row.allergies == "iodine; entered under number OI-0777: penicillin; latex"

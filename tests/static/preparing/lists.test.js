@@ -83,3 +83,17 @@ test('what a list follows from is another once a set-up is saved, a plan replace
   assert.notEqual(stateOf([list], list), before);
   assert.equal(stateOf([...all, ...Object.values(line('Bea')).filter(({ id }) => id)], list), before);
 });
+
+test('a list is asked with what is newer than the signature and with the other entry of a person who was entered twice', () => {
+  const { patient, plan, signature, entry } = line('Ana');
+  const now = record('patient', patient.id, { full_name: 'Ana', allergies: 'latex' }, [patient.id]);
+  const twin = record('patient', null, { full_name: 'Ana', allergies: 'iodine' });
+  const join = record('join', patient.id, { patient_a: patient.id, patient_b: twin.id });
+  const list = record('operating_list', null, day('2026-12-01', entry));
+  const all = [patient, plan, signature, list];
+  const [held] = listQuestion([...all, now, twin, join], list.body, null).held;
+
+  assert.deepEqual([held.patient_now.allergies, held.other_entries.map(({ allergies }) => allergies)], ['latex', ['iodine']]);
+  assert.equal('patient_now' in listQuestion(all, list.body, null).held[0], false);
+  assert.notEqual(stateOf([...all, twin, join], list), stateOf([...all, twin], list));
+});

@@ -8,6 +8,7 @@ import { Frame } from '../../parts/frame/frame.js';
 import { Notices } from '../../parts/notice/notice.js';
 import { PagePdf } from '../../parts/page-pdf/page-pdf.js';
 import { TheatreWayNav } from '../../parts/theatre-way/theatre-way.js';
+import { otherEntries, patientNow, presentIn } from '../../planning/standing.js';
 import { useAnswer } from '../../planning/use-answer.js';
 import { useRights } from '../../planning/use-rights.js';
 import { practiceOf } from '../../preparing/practice.js';
@@ -28,7 +29,8 @@ export function SetUpScreen({ pieces }) {
   const rights = useRights();
   const mayEdit = rights.write('set_up');
   const { prepared, set, versions, isChanged, save, problem } = usePreparing(pieces.plan, practice);
-  const question = setUpQuestion(pieces, prepared, practice);
+  const present = presentIn({ now: patientNow(all, pieces), others: otherEntries(all, pieces) });
+  const question = { ...setUpQuestion(pieces, prepared, practice), ...present };
   const { answer, faults, isFresh } = useAnswer('set_up', question);
   const sheet = /** @type {any} */ (answer);
   const [isPdfOpen, setPdfOpen] = useState(false);
