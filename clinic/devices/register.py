@@ -22,11 +22,11 @@ SEEN_EVERY = timedelta(minutes=1)
 
 
 def register(user: User, device_id: UUID, name: str, *, now: datetime) -> Device:
-    """The person's device, made known or given its present name; a revoked one stays revoked."""
+    """The person's device, made known under ``name``; a known one keeps its own, and a revoked one stays revoked."""
     device, _ = Device.objects.update_or_create(
         user=user,
         device_id=device_id,
-        defaults={"name": name, "last_seen_at": now},
+        defaults={"last_seen_at": now},
         create_defaults={"name": name, "registered_at": now, "last_seen_at": now},
     )
     return device
@@ -40,6 +40,12 @@ def held(user: User, device_id: UUID) -> Device | None:
 def of(user: User) -> list[Device]:
     """All devices of a person, the one seen last first."""
     return list(Device.objects.filter(user=user).order_by("-last_seen_at", "pk"))
+
+
+def rename(device: Device, name: str) -> None:
+    """What its person calls it from now on."""
+    device.name = name
+    device.save(update_fields=["name"])
 
 
 def revoke(device: Device, *, now: datetime) -> None:

@@ -112,8 +112,9 @@ comes into scope once more is among the records once more. For those who pull th
 
 Devices
 =======
-``device`` names the device that the session was opened on; any other one is ``device_unknown``. People list and revoke
-their own with ``GET /api/v1/devices`` and ``DELETE /api/v1/devices/{device}``; administrators can revoke any.
+``device`` names the device that the session was opened on; any other one is ``device_unknown``. People list
+their own with ``GET /api/v1/devices``, and rename and revoke them with ``PATCH`` and ``DELETE
+/api/v1/devices/{device}``; administrators can revoke any.
 
 A device that was revoked
 

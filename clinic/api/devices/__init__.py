@@ -1,1 +1,1 @@
-"""A person's own devices: ``GET /api/v1/devices``, and ``DELETE /api/v1/devices/{device}`` to revoke one."""
+"""A person's own devices: listed, renamed and revoked under ``/api/v1/devices``."""

@@ -1,8 +1,8 @@
-"""``GET /api/v1/devices`` and ``DELETE /api/v1/devices/{device}``."""
+"""``GET /api/v1/devices``, and ``PATCH`` and ``DELETE /api/v1/devices/{device}``."""
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, Final
 from uuid import UUID
 
 from django.utils import timezone
@@ -18,6 +18,8 @@ from clinic.audit.facts import facts_of
 from clinic.devices import register
 from clinic.devices.models import Device
 from clinic.errors.shape import Error
+
+LONGEST_NAME: Final = Device._meta.get_field("name").max_length  # noqa: SLF001 - Django's documented way
 
 
 class OwnDeviceSerializer(serializers.Serializer[Any]):
@@ -38,6 +40,12 @@ class OwnDevicesSerializer(serializers.Serializer[Any]):
     devices = OwnDeviceSerializer(many=True)
 
 
+class NameSerializer(serializers.Serializer[Any]):
+    """What a person calls a device."""
+
+    name = serializers.CharField(max_length=LONGEST_NAME, help_text="What people call it.")
+
+
 class DevicesView(APIView):
     """The devices of whoever asks."""
 
@@ -50,16 +58,31 @@ class DevicesView(APIView):
 class DeviceView(APIView):
     """One of them."""
 
+    @extend_schema(operation_id="rename_device", request=NameSerializer, responses={200: OwnDevicesSerializer})
+    def patch(self, request: Request, device: UUID) -> Response:
+        """Call it something that tells it from the others."""
+        asking = trusted_device(request)
+        found = _own(request, device)
+        given = NameSerializer(data=request.data)
+        given.is_valid(raise_exception=True)
+        register.rename(found, given.validated_data["name"])
+        return Response(_devices(request, asking))
+
     @extend_schema(operation_id="revoke_device", request=None, responses={200: OwnDevicesSerializer})
     def delete(self, request: Request, device: UUID) -> Response:
         """Revoke it; the one that asks may revoke itself."""
         asking = trusted_device(request)
-        found = register.held(person(request), device)
-        if found is None:
-            raise Refusal(404, Error(code="device_unknown", text="You have no such device.", field="device"))
-        facts_of(request).name(records=(device,))
-        register.revoke(found, now=timezone.now())
+        register.revoke(_own(request, device), now=timezone.now())
         return Response(_devices(request, asking))
+
+
+def _own(request: Request, device: UUID) -> Device:
+    """The person's device of that id, named in the audit trail."""
+    found = register.held(person(request), device)
+    if found is None:
+        raise Refusal(404, Error(code="device_unknown", text="You have no such device.", field="device"))
+    facts_of(request).name(records=(device,))
+    return found
 
 
 def _devices(request: Request, asking: Device) -> dict[str, object]:

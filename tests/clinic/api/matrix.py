@@ -33,6 +33,7 @@ get     api/v1/clinics/<uuid:clinic>/recovery                     403 403 403 40
 put     api/v1/clinics/<uuid:clinic>/recovery                     200 200 200 200     404 404 404 404     404  401
 get     api/v1/carrying                                           200 200 200 200     200 200 200 200     403  401
 get     api/v1/devices                                            200 200 200 200     200 200 200 200     403  401
+patch   api/v1/devices/<uuid:device>                              200 200 200 200     404 404 404 404     403  401
 delete  api/v1/devices/<uuid:device>                              200 200 200 200     404 404 404 404     403  401
 get     /                                                         open
 get     sw.js                                                     open

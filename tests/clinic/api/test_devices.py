@@ -54,6 +54,35 @@ def test_a_person_revokes_a_lost_phone_from_another(cast):
     assert cast.surgeon.pull().status_code == 200
 
 
+def rename(person, device, name):
+    return person.client.patch(f"{ADDRESS}/{device}", {"name": name}, content_type="application/json")
+
+
+def test_a_person_calls_a_device_by_a_name_of_their_own_and_signing_in_again_keeps_it(cast):
+    other = DeviceFactory(user=cast.surgeon.user, name="Linux")
+    rename(cast.surgeon, other.device_id, "  Tablet of the team ")
+    answer = rename(cast.surgeon, cast.surgeon.device, "Amara's phone").json()
+    sign_in_again(cast.surgeon)
+
+    names = {device["id"]: device["name"] for device in answer["devices"]}
+    assert names == {cast.surgeon.device: "Amara's phone", str(other.device_id): "Tablet of the team"}
+    assert Device.objects.get(device_id=cast.surgeon.device).name == "Amara's phone"
+
+
+@pytest.mark.parametrize("name", ["", "   ", "n" * 81, "a\x00b", None, ["Phone"]])
+def test_what_is_no_name_is_refused_and_the_old_one_stays(cast, name):
+    before = Device.objects.get(device_id=cast.surgeon.device).name
+    response = rename(cast.surgeon, cast.surgeon.device, name)
+
+    assert (response.status_code, response.json()["errors"][0]["field"]) == (400, "name")
+    assert Device.objects.get(device_id=cast.surgeon.device).name == before
+
+
+def test_nobody_renames_the_device_of_somebody_else(cast):
+    assert refusal(rename(cast.surgeon, cast.orthoptist.device, "Mine")) == (404, "device_unknown")
+    assert Device.objects.get(device_id=cast.orthoptist.device).name != "Mine"
+
+
 def test_nobody_revokes_the_device_of_somebody_else(cast):
     assert refusal(cast.surgeon.client.delete(f"{ADDRESS}/{cast.orthoptist.device}")) == (404, "device_unknown")
     assert Device.objects.get(device_id=cast.orthoptist.device).revoked_at is None

@@ -41,6 +41,8 @@ def body(row, device):
             return {"username": str(uuid.uuid4()), "password": "wrong", "device": {"id": device, "name": "Phone"}}
         case "propose":
             return CASE
+        case "<uuid:device>":
+            return {"name": "Phone"}
         case "recovery":
             return {"device": device, "key_id": "0a" * 16, "key": "0b" * 32}
         case _:
@@ -51,7 +53,7 @@ def ask(row, client, device, places):
     address = row.address
     for name, value in places.items():
         address = address.replace(f"<uuid:{name}>", str(value))
-    if row.method in {"post", "put"}:
+    if row.method in {"post", "put", "patch"}:
         return getattr(client, row.method)(f"/{address}", body(row, device), content_type="application/json")
     query = {"device": device} if row.address.endswith(("pull", "recovery")) else {}
     return getattr(client, row.method)(f"/{address}", query_params=query)

@@ -58,12 +58,12 @@ def test_the_token_of_the_answer_is_good_for_the_next_write(browser, cast):
     assert call(browser, "delete", token=token).status_code == 200
 
 
-def test_signing_in_makes_the_device_known_and_again_gives_it_its_new_name(browser, cast):
+def test_signing_in_makes_the_device_known_and_again_leaves_it_the_name_that_it_has(browser, cast):
     sign_in(browser)
     sign_in(browser, device=PHONE | {"name": "Blue phone"})
 
     device = Device.objects.get(device_id=PHONE["id"])
-    assert (device.user.username, device.name, device.revoked_at) == ("amara", "Blue phone", None)
+    assert (device.user.username, device.name, device.revoked_at) == ("amara", PHONE["name"], None)
 
 
 def test_a_tablet_that_two_people_share_is_one_device_of_each(browser, cast):

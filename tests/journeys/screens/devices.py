@@ -16,6 +16,12 @@ class Devices(Frame):
         """Not the one in hand."""
         return self.page.get_by_role("listitem").filter(has_text=name).filter(has_not_text="in your hand")
 
+    def rename(self, device: Locator, name: str) -> None:
+        device.get_by_role("button", name="Rename").click()
+        sheet = self.page.get_by_role("dialog")
+        sheet.get_by_label("Name of the device").fill(name)
+        sheet.get_by_role("button", name="Keep this name").click()
+
     def ask_to_revoke(self, device: Locator) -> Locator:
         """Opens what has to be read first."""
         device.get_by_role("button", name="Revoke").click()

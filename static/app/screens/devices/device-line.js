@@ -2,10 +2,13 @@
 import { agoWords, momentWords } from '../../parts/calendar/ago.js';
 import { useNow } from '../../parts/calendar/clock.js';
 import { html } from '../../vendor/preact.js';
+import { Rename } from './rename.js';
 import { Revoke } from './revoke.js';
 
-/** @param {{device: import('./use-devices.js').OwnDevice, revoke: (device: import('./use-devices.js').OwnDevice) => unknown}} props */
-export function DeviceLine({ device, revoke }) {
+/** @typedef {import('./use-devices.js').OwnDevice} OwnDevice */
+
+/** @param {{device: OwnDevice, rename: (device: OwnDevice, name: string) => unknown, revoke: (device: OwnDevice) => unknown}} props */
+export function DeviceLine({ device, rename, revoke }) {
   const now = useNow();
   return html`<li class="card device-line">
     <div>
@@ -14,7 +17,10 @@ export function DeviceLine({ device, revoke }) {
       <p class="small soft">First signed in ${momentWords(device.registered_at)}</p>
       ${device.revoked_at && html`<p><strong>Revoked ${momentWords(device.revoked_at)}.</strong> ${restOf(device)}</p>`}
     </div>
-    ${!device.revoked_at && html`<${Revoke} device=${device} revoke=${revoke} />`}
+    ${!device.revoked_at && html`<div class="buttons">
+      <${Rename} device=${device} rename=${rename} />
+      <${Revoke} device=${device} revoke=${revoke} />
+    </div>`}
   </li>`;
 }
 

@@ -1,5 +1,6 @@
 /** The list as the clinic has it. It is asked for each time: what is kept of it would be out of date just when it matters. */
 import { server } from '../../session/session.js';
+import { device } from '../../store/store.js';
 import { syncNow } from '../../sync/sync.js';
 import { useEffect, useState } from '../../vendor/preact.js';
 
@@ -19,12 +20,14 @@ export function useDevices() {
   const [fault, setFault] = useState(/** @type {import('../../fault.js').Fault | null} */ (null));
   const [busy, setBusy] = useState(false);
 
-  /** @param {'GET' | 'DELETE'} method @param {string} path */
-  const ask = async (method, path) => {
+  /** @param {'GET' | 'PATCH' | 'DELETE'} method @param {string} path @param {unknown} [body] */
+  const ask = async (method, path, body) => {
     setBusy(true);
     try {
-      setDevices((await server.call(method, path)).devices);
+      const told = (await server.call(method, path, { body })).devices;
+      setDevices(told);
       setFault(null);
+      return told;
     } catch (/** @type {any} */ error) {
       setFault(error);
     } finally {
@@ -44,11 +47,18 @@ export function useDevices() {
     fault,
     busy,
     load,
-    /** @param {OwnDevice} device */
-    async revoke(device) {
-      await ask('DELETE', `/api/v1/devices/${device.id}`);
+    /** @param {OwnDevice} device @param {string} name */
+    async rename({ id }, name) {
+      const told = await ask('PATCH', `/api/v1/devices/${id}`, { name });
+      // The one in hand says its name itself where it signs in anew, and in what it hands over.
+      const own = told?.find((/** @type {OwnDevice} */ each) => each.this);
+      if (own && own.id === id) await device.set('device', { id, name: own.name });
+    },
+    /** @param {OwnDevice} which */
+    async revoke(which) {
+      await ask('DELETE', `/api/v1/devices/${which.id}`);
       // The one in hand learns of it at once: it sends what waits and is emptied.
-      if (device.this) await syncNow();
+      if (which.this) await syncNow();
     },
   };
 }
