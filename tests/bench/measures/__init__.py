@@ -4,6 +4,7 @@ Where it must leave something out, it gives a sentence that says so. To add a me
 """
 
 from tests.bench.measures import (
+    audit,
     beside_pouchdb,
     calibration,
     cards,
@@ -25,6 +26,7 @@ GROUPS = {
     "starts": starts,
     "options": options,
     "engine": engine,
+    "audit": audit,
     "calibration": calibration,
     "whole_plan": whole_plan,
     "cards": cards,
