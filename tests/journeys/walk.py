@@ -24,6 +24,7 @@ from tests.journeys.screens.operation import Note, Recording
 from tests.journeys.screens.options import Options
 from tests.journeys.screens.patient_form import Details, PatientForm
 from tests.journeys.screens.patients import Patients
+from tests.journeys.screens.results import Results
 from tests.journeys.screens.same_person import SamePerson
 from tests.journeys.screens.scan import Scan
 from tests.journeys.screens.set_up import SetUp
@@ -343,6 +344,13 @@ def _preparing(device: Device, visit: Visitor) -> None:
     device.go("/practice")
     expect(page.get_by_text("What is usual here")).to_be_visible()
     visit("this clinic's practice", page)
+    device.go("/results")
+    Results(page).counted()
+    visit("results", page)
+    Results(page).step("CSV without names")
+    expect(page.get_by_text("left out.").first).to_be_visible()
+    visit("results, a file without names", page)
+    page.get_by_role("button", name="Close").click()
     device.go("/own-results")
     expect(page.get_by_role("checkbox", name="Show beside the table's dose").first).to_be_visible()
     visit("own results", page)
