@@ -94,7 +94,9 @@ class Sent:
 
 def measure(bench: Bench) -> Iterator[Figure | str]:
     count = bench.compared
+    yield f"{count:,} records are saved in the app, one by one, then sent"
     ours = _ours(bench, count)
+    yield "PouchDB is fetched, and does the same"
     try:
         theirs = _theirs(bench, count)
     except NotHere as why:

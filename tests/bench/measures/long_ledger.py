@@ -32,6 +32,7 @@ def measure(bench: Bench) -> Iterator[Figure | str]:
     for kind in kinds():
         shortest: Times | None = None
         for records in bench.ledgers:
+            yield f"{kind}: a ledger of {records:,} records is filled"
             with loaded(kind, bench.scratch, bench.build, records=records) as server:
                 found = _asked(bench, server)
             shortest = shortest or found
