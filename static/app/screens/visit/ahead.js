@@ -25,7 +25,7 @@ export function Ahead({ visiting, draft, hindrances, onTell }) {
   const holds = first ? `next ${first.name}, from ${shortDateWords(first.from_on)}${ahead ? ', planned anew' : ''}` : 'none';
   /** @param {Planned[]} next */
   const plan = (next) => onTell({ ahead: next });
-  return html`<${Fold} title="Visits ahead" holds=${holds} open=${hindrances.some(({ field }) => field.startsWith('ahead'))}>
+  return html`<${Fold} title="Visits ahead" holds=${holds} open=${ahead !== null}>
     <div class="stack">
       ${ahead === null
         ? html`<ul>${shown.map((each) => html`<li key=${each.name}>${each.name}: ${shortDateWords(each.from_on)} to ${shortDateWords(each.to_on)}</li>`)}</ul>

@@ -67,7 +67,7 @@ export function VisitScreen({ patient, followed, corrected }) {
       <//>
       <${Ahead} visiting=${visiting} draft=${draft} hindrances=${hindrances} onTell=${tell} />
       <${Field} label="Complaints and plan" name="note" optional=${true} rows=${3} value=${visiting.note} input=${{ maxlength: 2000 }} onInput=${(/** @type {string} */ note) => tell({ note })} />
-      <${Fold} title="Date of the visit" holds=${visiting.seen_on === today() ? `today, ${shortDateWords(visiting.seen_on)}` : shortDateWords(visiting.seen_on)} open=${hindrances.some(({ field }) => field === 'seen_on')}>
+      <${Fold} title="Date of the visit" holds=${visiting.seen_on === today() ? `today, ${shortDateWords(visiting.seen_on)}` : shortDateWords(visiting.seen_on)} open=${visiting.seen_on !== today()}>
         <${Field}
           label="Seen on"
           name="seen_on"
