@@ -19,6 +19,7 @@ from typing import Any
 from uuid import UUID
 
 from clinic.build.folders import folders
+from tests.journeys.people import CLINIC_ID
 
 ADDRESS = "127.0.0.1"
 PORTS = range(20_000, 30_000)
@@ -76,10 +77,12 @@ class Server:
         self._end(subprocess.Popen.kill)
 
     def ledger(self) -> list[Received]:
-        """What the database holds, in feed order, read past the site's own code."""
+        """What the database holds of the clinic that people work in, in feed order, read past the site's own code."""
         with sqlite3.connect(f"file:{self.state / 'clinic.sqlite3'}?mode=ro", uri=True) as database:
             rows = database.execute(
-                "SELECT id, position, kind, patient, author, body FROM ledger_record ORDER BY position"
+                "SELECT id, position, kind, patient, author, body FROM ledger_record"
+                " WHERE clinic_id = ? ORDER BY position",
+                (UUID(CLINIC_ID).hex,),
             ).fetchall()
         database.close()
         return [
