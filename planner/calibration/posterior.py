@@ -11,6 +11,7 @@ from math import fsum, sqrt
 from typing import Final
 
 from planner.calibration.prior import Prior
+from planner.precision.steady import steady
 from planner.statistics import student_quantile
 
 FARTHEST_SD: Final = 3.0
@@ -18,6 +19,8 @@ FARTHEST_SD: Final = 3.0
 LEAST_EFFECT: Final = 0.8
 MOST_EFFECT: Final = 1.25
 """The effect is never taken to be outside these, whatever the cases say."""
+DIGITS: Final = 6
+"""Decimals of an interval: Student's t may differ in its last places from one mathematics library to another."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -55,7 +58,8 @@ class Posterior:
 
     def _around(self, unit: float) -> Interval:
         reach = student_quantile(0.975, 2 * self.shape) * unit
-        return Interval(middle=self.mean, low=self.mean - reach, high=self.mean + reach)
+        low, middle, high = (steady(figure, DIGITS) for figure in (self.mean - reach, self.mean, self.mean + reach))
+        return Interval(middle=middle, low=low, high=high)
 
 
 def within_bounds(effect: float) -> float:

@@ -124,6 +124,31 @@ def _sign(plan: dict[str, Any], drawn: list[dict[str, Any]]) -> str:
     )
 
 
+def own_results() -> list[str]:
+    """Calibrations of few and many cases, and what they say beside the options of generated cases."""
+    families = ("recess-both-mr", "recess-mr-resect-lr", "recess-both-lr", "recess-lr-resect-mr")
+    learned = [
+        {"family": family, "cases": _past_cases(count)} for family in families for count in (0, 1, 7, 10, 53, 400)
+    ]
+    largest = [each for each in learned if len(each["cases"]) == max(len(one["cases"]) for one in learned)]
+    return [
+        *(ask("calibrate", **each) for each in learned),
+        *(ask("suggest", case=case, families=largest) for case in generated_cases(20, seed=5)),
+    ]
+
+
+def _past_cases(count: int) -> list[dict[str, Any]]:
+    return [
+        {
+            "id": f"00000000-0000-7000-8000-{place:012x}",
+            "promised_pd": 15 + place * 7.3 % 45,
+            "achieved_pd": 11 + place * 9.7 % 41,
+            "days_after": 20 + place % 110,
+        }
+        for place in range(count)
+    ]
+
+
 def odd_questions() -> list[str]:
     """What a broken or hostile caller might send: the two must refuse in the same words."""
     case = generated_cases(1, seed=3)[0]

@@ -28,7 +28,7 @@ def asked():
     combined = questions.combinations(proposals, answered)
     proposals += combined
     answered += [desk.answer(question) for question in combined]
-    more = questions.lines_to_the_card(proposals, answered) + questions.odd_questions()
+    more = questions.lines_to_the_card(proposals, answered) + questions.own_results() + questions.odd_questions()
     return dict(zip(proposals, answered, strict=True)) | {question: desk.answer(question) for question in more}
 
 
@@ -66,7 +66,7 @@ def _differing(questions_asked, asked, phone):
     ]
 
 
-@pytest.mark.parametrize("name", ["propose", "draft_plan", "compare_drawing", "sign", "card"])
+@pytest.mark.parametrize("name", ["propose", "draft_plan", "compare_drawing", "sign", "card", "calibrate", "suggest"])
 def test_every_answer_has_the_same_bytes(asked, phone, name):
     assert _differing(_named(asked, name), asked, phone) == []
 

@@ -6,7 +6,7 @@ import { Fold } from '../fold/fold.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
 
-/** @param {{past: {told: {id: string, achieved_pd: number, table_pd: number, own_pd: number}[], table_missed_pd: number | null, own_missed_pd: number | null}, operations: Map<string, LedgerRecord>}} props `operations`: the record behind each id, where it is here */
+/** @param {{past: {told: {id: string, achieved_pd: number, table_pd: number, own_pd: number}[], table_missed_pd: number | null, own_missed_pd: number | null}, operations: Map<string, LedgerRecord>}} props `operations`: the record behind each id; a case from a notebook has none */
 export function PastCases({ past, operations }) {
   if (past.told.length === 0 || past.table_missed_pd === null || past.own_missed_pd === null) return null;
   const missed = `table missed by ${prismWords(past.table_missed_pd)}, own effect by ${prismWords(past.own_missed_pd)}`;
@@ -34,6 +34,6 @@ export function PastCases({ past, operations }) {
 
 /** @param {{operation: LedgerRecord | undefined}} props */
 function Case({ operation }) {
-  if (!operation) return 'elsewhere';
+  if (!operation) return 'notebook';
   return html`<a href=${`#/patients/${operation.patient}`}>${shortDateWords(operation.body.operated_on)}</a>`;
 }
