@@ -20,7 +20,7 @@ export function OwnColumn({ own: { calibration, suggestion, operations }, isTake
     <${OwnEffect} effect=${calibration.effect} />
     <p class="small">
       From ${calibration.cases} case${calibration.cases === 1 ? '' : 's'}.${' '}
-      <${Why} label="What your own results say" steps=${[...calibration.statements, ...suggestion.statements]}>How<//>
+      <${Why} label="How your own results were learned" steps=${[...calibration.statements, ...suggestion.statements]}>How<//>
     </p>
     ${suggestion.statements.length > 0 && doses.length > 0 && html`<ul class="own-said small">${suggestion.statements.map(({ code, text }) => html`<li key=${code}>${text}</li>`)}</ul>`}
     ${doses.length > 0 && saysMore(suggestion) && html`<${Taking} isTaken=${isTaken} onTake=${onTake} note=${note} />`}
