@@ -5,7 +5,7 @@ import { html } from '../../vendor/preact.js';
 
 /** @param {{figures: Figures}} props */
 export function FigureTable({ figures: { title, columns, rows } }) {
-  return html`<div class="results-table" role="region" aria-label=${title} tabindex="0">
+  return html`<div class="results-table" role="region" aria-label=${`Figures: ${title}`} tabindex="0">
     <table>
       <thead><tr>${columns.map((column) => html`<th key=${column} scope="col">${column}</th>`)}</tr></thead>
       <tbody>
