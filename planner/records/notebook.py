@@ -12,6 +12,7 @@ from typing import Annotated, ClassVar
 
 from planner.anatomy import Eye, Muscle
 from planner.limits import AnyOf, IsoDate, Length, Unique, Within
+from planner.records.diagnosis import Diagnosis
 from planner.records.plan import Digest
 
 CarriedPd = Annotated[float, Within(-150, 150, "prism dioptres, eso +, exo -")]
@@ -56,7 +57,8 @@ class CarriedVisit:
 class CarriedCase:
     """One row. What was done is told by ``muscles``, or by the deviation ``table_dose_pd`` the table was looked up at.
 
-    ``row`` is the line of the file. ``before_pd`` is the deviation at distance that was operated for.
+    ``row`` is the line of the file. ``before_pd`` is the deviation at distance that was operated for. The diagnosis is
+    a word of the list, for free words could name somebody.
     """
 
     RULES: ClassVar = (AnyOf(("muscles", "table_dose_pd"), "the millimetres of each muscle, or the table dose"),)
@@ -65,7 +67,7 @@ class CarriedCase:
     reference: Annotated[str, Length(1, 40)]
     operated_on: Annotated[str, IsoDate()]
     age_years: Annotated[float, Within(0, 120, "years")] | None = None
-    diagnosis: Annotated[str, Length(1, 120)]
+    diagnosis: Diagnosis | None = None
     family: HorizontalFamily
     table: Annotated[str, Length(1, 60)]
     muscles: Annotated[tuple[CarriedMuscle, ...], Length(1, 4), Unique(("eye", "muscle"))] | None = None

@@ -10,6 +10,7 @@ import io
 from dataclasses import dataclass
 from typing import Final
 
+from planner.records.diagnosis import Diagnosis
 from planner.records.notebook import HorizontalFamily
 from planner.tables import tables
 
@@ -35,7 +36,12 @@ COLUMNS: Final = (
     Column(name="reference", needed=True, words="the notebook's own number or mark; no name", example=EXAMPLE),
     Column(name="operated_on", needed=True, words="year-month-day", example="2025-03-14"),
     Column(name="age_years", needed=False, words="age at the operation, 0 to 120", example="4"),
-    Column(name="diagnosis", needed=True, words="in one line", example="infantile esotropia"),
+    Column(
+        name="diagnosis",
+        needed=False,
+        words=f"one of these, or empty: {', '.join(Diagnosis)}",
+        example="infantile esotropia",
+    ),
     Column(name="operation", needed=True, words=", ".join(HorizontalFamily), example="recess-both-mr"),
     Column(
         name="table",

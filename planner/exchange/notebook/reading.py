@@ -210,10 +210,11 @@ def _body(line: int, taken: dict[str, object]) -> dict[str, object]:
         for number in VISITS
         if f"visit_{number}_day" in taken
     ]
-    plain = ("reference", "operated_on", "diagnosis", "table", *FLAG_COLUMNS)
+    plain = ("reference", "operated_on", "table", *FLAG_COLUMNS)
     return {name: taken[name] for name in plain} | {
         "row": line,
         "age_years": taken.get("age_years"),
+        "diagnosis": taken.get("diagnosis"),
         "family": taken["operation"],
         "muscles": muscles or None,
         "table_dose_pd": taken.get("table_dose_pd"),

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from planner.calibration.admission import Confounder, PastCase, Window
 from planner.exchange.notebook.families import WORK
 from planner.exchange.notebook.promise import promised_pd
+from planner.followup.confounders import PALSY_OR_RESTRICTION
 from planner.followup.outcome import Outcome, counted
 from planner.precision.steady import steady
 from planner.records.notebook import CarriedCase, Notebook
@@ -39,7 +40,7 @@ def carried_outcomes(carried: Carried, window: Window) -> Iterator[Outcome]:
                 surgeon=carried.notebook.surgeon_name,
                 family=case.family.value,
                 table=case.table,
-                diagnosis=case.diagnosis,
+                diagnosis=case.diagnosis.value if case.diagnosis else WORK[case.family].direction.words,
                 before_pd=case.before_pd,
                 expected_pd=steady(case.before_pd - WORK[case.family].direction.sign * promised, 1),
                 seen=seen,
@@ -85,5 +86,5 @@ def _confounders(case: CarriedCase, days_after: int) -> Iterator[Confounder]:
         yield Confounder.ADJUSTED
     if case.complication:
         yield Confounder.COMPLICATION
-    if case.palsy_or_restriction:
+    if case.palsy_or_restriction or case.diagnosis in PALSY_OR_RESTRICTION:
         yield Confounder.PALSY_OR_RESTRICTION

@@ -57,6 +57,7 @@ def test_a_notebook_is_a_record_as_it_was_read():
         ({"operated_on": ""}, "operated_on", "missing"),
         ({"age_years": "four"}, "age_years", "unreadable"),
         ({"age_years": "140"}, "age_years", "out_of_range"),
+        ({"diagnosis": "Ana Vrell, squint"}, "diagnosis", "not_allowed"),
         ({"operation": "recess both"}, "operation", "not_allowed"),
         ({"operation": "recess-mr-resect-lr"}, "operation", "other_muscles"),
         ({"left_mr_mm": ""}, "operation", "other_muscles"),
@@ -104,7 +105,7 @@ def test_a_column_that_is_not_known_is_not_dropped():
 def test_a_column_that_no_row_needs_may_be_left_out():
     lines = [line.split(",") for line in template().split()]
     place = NAMES.index("age_years")
-    text = file_of(row(diagnosis="esotropia")).replace("age_years,", "", 1).replace("2025-03-14,4,", "2025-03-14,", 1)
+    text = file_of(row()).replace("age_years,", "", 1).replace("2025-03-14,4,", "2025-03-14,", 1)
 
     assert lines[0][place] == "age_years"
     assert read_notebook(text, title="x", surgeon_name=SURGEON, held=()).notebook is not None

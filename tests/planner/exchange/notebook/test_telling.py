@@ -48,6 +48,13 @@ def test_a_case_is_counted_at_its_last_visit_in_the_window():
     assert case.result.expected_pd == 0.0
 
 
+def test_a_diagnosis_is_a_word_of_the_list_or_else_the_direction():
+    assert [case.result.diagnosis for case in told(row(), row(reference="2", diagnosis=""))] == [
+        "infantile esotropia",
+        "esodeviation",
+    ]
+
+
 def test_exo_counts_in_the_direction_operated_for():
     cells = {**ONE_EYE, "right_lr_mm": "7", "right_mr_mm": "6", "visit_2_distance_pd": "5 exo"}
     (case,) = told(row(**cells))
@@ -62,6 +69,7 @@ def test_exo_counts_in_the_direction_operated_for():
         ({"suture_moved": "yes"}, Confounder.ADJUSTED),
         ({"complication": "yes"}, Confounder.COMPLICATION),
         ({"palsy_or_restriction": "yes"}, Confounder.PALSY_OR_RESTRICTION),
+        ({"diagnosis": "sixth nerve palsy"}, Confounder.PALSY_OR_RESTRICTION),
         ({"reoperated_day": "30"}, Confounder.REOPERATION),
     ],
 )
