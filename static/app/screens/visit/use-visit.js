@@ -21,9 +21,8 @@ import { bodyOf, lacking, nameOf, newVisit, visitFrom } from './visiting.js';
 export function useVisit(records, followed, corrected) {
   const { operation } = followed;
   const draftName = corrected ? `follow-up/${operation.id}/${corrected.id}` : `follow-up/${operation.id}`;
-  const [visiting, setVisiting] = useState(
-    /** @type {() => Visiting} */ (() => drafts.get(draftName) ?? (corrected ? visitFrom(corrected.body, operation.body.operated_on) : newVisit(today()))),
-  );
+  const start = () => (corrected ? visitFrom(corrected.body, operation.body.operated_on) : newVisit(today()));
+  const [visiting, setVisiting] = useState(/** @type {() => Visiting} */ (() => drafts.get(draftName) ?? start()));
   const others = followed.visits.filter(({ id }) => id !== corrected?.id);
   const { answer: drafted } = useAnswer('draft_follow_up', { operated_on: operation.body.operated_on, seen_on: visiting.seen_on, follow_ups: others.map(({ body }) => body) });
   const draft = /** @type {VisitDraft | null} */ (drafted);
@@ -49,6 +48,13 @@ export function useVisit(records, followed, corrected) {
     faults: reviewed.faults,
     isReviewed: reviewed.isFresh && review !== null,
     hasPlan: care !== null,
+    /** Null while nothing is unsaved. */
+    discard: drafts.get(draftName)
+      ? () => {
+          drafts.drop(draftName);
+          setVisiting(start());
+        }
+      : null,
     /** @param {Partial<Visiting>} fields */
     tell: (fields) => {
       const next = { ...visiting, ...fields };

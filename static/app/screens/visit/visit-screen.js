@@ -28,7 +28,7 @@ const REOPERATION_CHOICES = [...REOPERATIONS.map((value) => ({ value, words: val
 /** @param {{patient: LedgerRecord, followed: import('../../planning/following.js').Followed, corrected?: LedgerRecord}} props */
 export function VisitScreen({ patient, followed, corrected }) {
   const all = useObservable(records);
-  const { visiting, draftName, draft, examination, body, lack, review, faults, isReviewed, hasPlan, tell } = useVisit(all, followed, corrected);
+  const { visiting, draftName, draft, examination, body, lack, review, faults, isReviewed, hasPlan, tell, discard } = useVisit(all, followed, corrected);
   const [unsaved, setUnsaved] = useState(/** @type {import('../../planning/use-answer.js').FaultFacts[]} */ ([]));
   const { operation } = followed;
   const home = `/patients/${patient.patient}`;
@@ -77,6 +77,7 @@ export function VisitScreen({ patient, followed, corrected }) {
           onInput=${(/** @type {string} */ seen_on) => seen_on && tell({ seen_on })}
         />
       <//>
+      ${discard && html`<button type="button" class="button bare" onClick=${discard}>Take back everything that is not saved</button>`}
     </div>
   <//>`;
 }
