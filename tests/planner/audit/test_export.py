@@ -15,7 +15,7 @@ from planner.audit.export.ages import age_band
 from planner.audit.export.rows import CLINICS_OWN, COLUMNS, SHARED, Case, Window, row
 from planner.audit.export.suppression import HIDDEN, SMALLEST, suppressed
 from planner.codec import read
-from tests.fixtures.demo.two_years.told import BY_ID, CLINIC, RECORDS, of_kind, outcomes
+from tests.fixtures.demo.two_years.told import BY_ID, CLINIC, RECORDS, of_kind
 from tests.planner.audit.generated import results, said
 
 WINDOW = Window(first_days=28, last_days=120)
@@ -42,17 +42,16 @@ def rows_of(text):
 
 
 @pytest.fixture(scope="module")
-def demo():
+def demo(simulated):
     """The simulated clinic as a phone would export it: its cases, and the file."""
     people = {patient["id"]: place for place, patient in enumerate(of_kind("patient"))}
     told = [
         {
-            "result": each["result"],
+            "result": each,
             "person": people[BY_ID[each["id"]]["patient"]],
             "born_on": BY_ID[BY_ID[each["id"]]["patient"]]["body"]["born_on"],
         }
-        for each in outcomes()
-        if each["result"]
+        for each in simulated
     ]
     return told, exported(told, shifts(len(people)))["answer"]
 
