@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from planner.anatomy import Eye, Muscle
+from planner.card.words import date_words
 from planner.figures import mm
 from planner.operation.positions import Done, final_limbus_mm, final_mm, muscles_left
 from planner.operation.works import place_words, work_words
@@ -32,7 +33,7 @@ def notices(shown: Done, others: Sequence[Done]) -> Iterator[Notice]:
     count = len(others) + 1
     text = (
         f"There are {count} records of this operation, and nobody has settled which is right. This is the one by "
-        f"{shown.operation.surgeon_name} of {shown.operation.operated_on}."
+        f"{shown.operation.surgeon_name} of {date_words(shown.operation.operated_on)}."
     )
     yield _notice("unsettled_records", text, records=float(count))
     for eye, muscle in _keys((shown, *others)):

@@ -160,7 +160,7 @@ def test_another_record_of_the_same_operation_is_a_caution_with_both_figures_sid
     assert said == {
         "unsettled_records": (
             "caution",
-            f"{SEVERAL} This is the one by {SURGEON} of 2026-11-25.",
+            f"{SEVERAL} This is the one by {SURGEON} of 25 November 2026.",
         ),
         "unsettled-left-mr": (
             "caution",
