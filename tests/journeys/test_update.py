@@ -11,9 +11,12 @@ from tests.journeys.screens.doors import Unlock
 from tests.journeys.screens.patient_form import PatientForm
 from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.settings import Settings
+from tests.journeys.screens.status import Status
 from tests.journeys.site.releases import altered_tree, copy_build, deploy
 
 NEXT_VERSION = "99.1.0"
+PRESENT_CLIENT, NEXT_CLIENT = "export const CLIENT = 1;", "export const CLIENT = 2;"
+TOO_OLD = re.compile("This version of the app is too old to send")
 RUNS = "name => document.querySelector('script[type=module]')?.src.includes(name)"
 MOST_LOADS = 3
 """The browser may hold a new release back until the page was opened anew."""
@@ -39,6 +42,49 @@ def deploy_next_version(folder, build_folder):
     release = deploy(project, build_folder)
     assert release.version == NEXT_VERSION
     return release
+
+
+def deploy_next_protocol(folder, build_folder):
+    """An app that speaks the protocol which the newer server asks for."""
+    project = altered_tree(folder, copying="static")
+    module = project / "static" / "app" / "session" / "server.js"
+    present = module.read_text()
+    assert PRESENT_CLIENT in present
+    module.write_text(present.replace(PRESENT_CLIENT, NEXT_CLIENT))
+    return deploy(project, build_folder)
+
+
+def test_an_app_too_old_to_send_says_so_keeps_its_work_and_sends_it_once_when_it_is_updated(
+    phone, server, build_folder, tmp_path
+):
+    steps.settle_in(phone, SURGEON)
+    steps.ready_for_a_day_without_network(phone)
+    page = phone.page
+    before = len(server.ledger())
+    server.stop()
+    server.more_variables["DJANGO_SETTINGS_MODULE"] = "tests.journeys.site.newer_settings"
+    server.start()
+
+    phone.watch.expect("426|ERR_")
+    steps.enter_patient(page, steps.SOMEBODY)
+    phone.go("/status")
+    status = Status(page)
+    status.arrive()
+    status.send_and_fetch()
+    expect(page.get_by_text(TOO_OLD).first).to_be_visible()
+    assert len(server.ledger()) == before
+    phone.go("/patients")
+    expect(Patients(page).entry(steps.SOMEBODY.full_name)).to_be_visible()
+
+    new = deploy_next_protocol(tmp_path / "next", build_folder)
+    phone.look_for_update()
+    page.get_by_role("button", name="Use it now").click(timeout=OFFERED_MS)
+    page.wait_for_function(RUNS, arg=new.name, timeout=OFFERED_MS)
+    Unlock(page).enter()
+    patients = Patients(page)
+    patients.arrive()
+    steps.expect_sent(patients)
+    assert [record.body["full_name"] for record in server.ledger()[before:]] == [steps.SOMEBODY.full_name]
 
 
 def test_an_update_asks_first_and_what_was_typed_survives_it(phone, server, build_folder, tmp_path):

@@ -48,6 +48,8 @@ class Server:
         self.build = build
         self.port = free_port()
         self.address = f"http://{ADDRESS}:{self.port}"
+        self.more_variables: dict[str, str] = {}
+        """Of the environment, from the next start on, beside those that every server has."""
         self._process: subprocess.Popen[bytes] | None = None
 
     @property
@@ -62,7 +64,7 @@ class Server:
             self._process = subprocess.Popen(
                 (*command, "clinic.wsgi:application"),
                 cwd=folders().project,
-                env=environment(self.state, self.build),
+                env={**environment(self.state, self.build), **self.more_variables},
                 stdout=log,
                 stderr=subprocess.STDOUT,
             )
