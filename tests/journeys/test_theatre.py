@@ -1,14 +1,17 @@
 """The theatre's tablet: signed cards and nothing else."""
 
 import re
+from typing import Any
 
 from playwright.sync_api import expect
 
+from tests.clinic.pen import Pen
 from tests.journeys import steps
-from tests.journeys.people import DEMO, THEATRE
+from tests.journeys.people import DEMO, SURGEON, THEATRE
 from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.doors import Unlock
+from tests.journeys.site.post import post_as
 
 
 def names_with_a_signature() -> set[str]:
@@ -18,7 +21,17 @@ def names_with_a_signature() -> set[str]:
     return {record["body"]["full_name"] for record in patients if record["patient"] in signed}
 
 
-def test_a_theatre_nurse_sees_the_signed_patients_alone_and_opens_a_card(tablet):
+def entered_twice(pen: Pen) -> list[dict[str, Any]]:
+    """The first of the signed patients once more, with an allergy that stands there alone."""
+    name = min(names_with_a_signature())
+    known = next(each for each in DEMO["records"] if each["kind"] == "patient" and each["body"]["full_name"] == name)
+    other = pen.patient(full_name=f"{name} again", hospital_number="OI-0777", allergies="Penicillin")
+    return [other, pen.join(known, other)]
+
+
+def test_a_theatre_nurse_sees_the_signed_patients_alone_and_opens_a_card(tablet, server, playwright):
+    """One of them was entered twice: what the other entry warns of is on the card."""
+    post_as(SURGEON, server, playwright.request.new_context(), entered_twice)
     patients = steps.settle_in(tablet, THEATRE)
     page = tablet.page
     signed = names_with_a_signature()
@@ -30,7 +43,7 @@ def test_a_theatre_nurse_sees_the_signed_patients_alone_and_opens_a_card(tablet)
         expect(patients.entry(name)).to_be_visible()
     expect(page.get_by_text("New patient")).to_have_count(0)
 
-    entries.first.click()
+    patients.open(min(signed))
     case = Case(page)
     case.arrive()
     not_theirs = re.compile("^(Measure|Measure again|Options|Sign|Sign the plan)$")
@@ -39,6 +52,9 @@ def test_a_theatre_nurse_sees_the_signed_patients_alone_and_opens_a_card(tablet)
     card = Card(page)
     card.arrive()
     expect(card.face).to_contain_text("EYE")
+    other = card.face.get_by_role("alert").filter(has_text="From this person's other entry")
+    expect(other).to_contain_text("Penicillin", timeout=60_000)
+    expect(other).to_contain_text("number OI-0777")
     expect(card.banner).to_be_visible()
     assert page.evaluate("() => document.documentElement.dataset.theme") == "dark", "the theatre is dim"
 

@@ -14,8 +14,10 @@ from tests.journeys.site.server import Server
 Raw = dict[str, Any]
 
 
-def post_as(person: Person, server: Server, request: APIRequestContext, write: Callable[[Pen], Raw]) -> Raw:
-    """Signs in on a device of its own, and pushes what is written there."""
+def post_as(
+    person: Person, server: Server, request: APIRequestContext, write: Callable[[Pen], Raw | list[Raw]]
+) -> Raw | list[Raw]:
+    """Signs in on a device of its own, and pushes what is written there: one record, or several in order."""
     pen = Pen(CLINIC_ID, person.username, person.full_name, str(uuid.uuid4()))
     address = f"{server.address}/api/v1"
     headers = {"X-Client": "1"}
@@ -25,9 +27,10 @@ def post_as(person: Person, server: Server, request: APIRequestContext, write: C
     signed_in = request.post(f"{address}/session", data=login, headers=headers)
     assert signed_in.status == HTTPStatus.OK, signed_in.text()
     headers["X-CSRFToken"] = signed_in.json()["csrf_token"]
-    record = write(pen)
+    written = write(pen)
+    records = written if isinstance(written, list) else [written]
     pushed = request.post(
-        f"{address}/clinics/{CLINIC_ID}/push", data={"device": pen.device, "records": [record]}, headers=headers
+        f"{address}/clinics/{CLINIC_ID}/push", data={"device": pen.device, "records": records}, headers=headers
     )
-    assert [result["status"] for result in pushed.json()["results"]] == ["accepted"], pushed.text()
-    return record
+    assert {result["status"] for result in pushed.json()["results"]} == {"accepted"}, pushed.text()
+    return written
