@@ -47,7 +47,7 @@ def test_a_visit_that_must_not_wait_is_recorded_without_a_network_and_sent_once(
     assert [each.kind for each in made] == ["examination", "follow_up"]
     assert made[1].body["examination_id"] == made[0].id
     assert (made[1].body["visit"], made[1].body["infection_signs"]) == ("Day 1", [{"sign": "discharge", "eye": "left"}])
-    assert made[1].body["ahead"][0]["name"] == "Day 3"
+    assert made[1].body["ahead"][-1] == {"name": "Day 3", "first_day": 3, "last_day": 4}
 
 
 def operated_yesterday(pen):
