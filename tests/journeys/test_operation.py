@@ -17,6 +17,7 @@ from tests.journeys.screens.options import Options
 NAME = "Anouk Ferrandin"
 RIGHT, LEFT = (f"{eye}, medial rectus" for eye in steps.EYES)
 PATIENCE_MS = 60_000
+THEATRE_TARGET_PX = 64
 
 
 def test_what_was_done_is_recorded_adjusted_and_known_to_the_next_plan(tablet, server):
@@ -44,6 +45,9 @@ def record_the_muscles(page: Page) -> None:
     page.get_by_role("link", name="Record the operation").click()
     record = Recording(page)
     expect(page.get_by_role("heading", level=1, name=RIGHT, exact=True)).to_be_visible(timeout=PATIENCE_MS)
+    to_the_plan = page.get_by_role("link", name="What was planned: open the card")
+    expect(to_the_plan).to_have_attribute("href", re.compile("/card/"))
+    assert to_the_plan.bounding_box()["height"] >= THEATRE_TARGET_PX
     record.unfold("Suture and needle")
     record.choose("The suture is", "adjustable")
     record.choose("Needle", "reverse cutting")
