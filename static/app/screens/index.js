@@ -50,6 +50,7 @@ export const screens = [
   { path: '/visits', phase: 'open', load: () => import('./visits/screen.js') },
   { path: '/results', phase: 'open', load: () => import('./results/screen.js') },
   { path: '/practice', phase: 'open', load: () => import('./practice/screen.js') },
+  { path: '/own-results', phase: 'open', load: () => import('./own-results/screen.js') },
 
   { path: '/exchange', phase: 'open', load: () => import('./exchange/screen.js') },
   { path: '/exchange/:way', phase: 'open', load: () => import('./exchange/screen.js') },
