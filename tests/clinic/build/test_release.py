@@ -10,6 +10,14 @@ from clinic.build.folders import Folders
 from clinic.build.publishing import KEPT_RELEASES, publish, write_release
 from clinic.build.release import UnreadableRelease, plan_release, read_release
 
+CATALOGUE = r"""
+msgid ""
+msgstr "Language: fr\nPlural-Forms: nplurals=2; plural=(n > 1);\n"
+
+msgid "Back"
+msgstr "Retour"
+"""
+
 PROJECT = {
     "pyproject.toml": '[project]\nversion = "1.2.3"\n',
     "static/app/main.js": "import './part.js';",
@@ -22,6 +30,9 @@ PROJECT = {
     "node_modules/htm/LICENSE": "licence of htm",
     "node_modules/idb/build/index.js": "idb",
     "node_modules/idb/LICENSE": "licence of idb",
+    "node_modules/jsqr/dist/jsQR.js": "jsqr",
+    "node_modules/jsqr/LICENSE": "licence of jsqr",
+    "clinic/locale/fr/LC_MESSAGES/django.po": CATALOGUE,
 }
 
 
@@ -48,6 +59,18 @@ def _release(places, bundle):
 
 def test_the_same_tree_gives_the_same_release(places):
     assert plan_release(places.project, [_bundle()]) == plan_release(places.project, [_bundle()])
+
+
+def test_the_words_of_another_language_are_in_the_release_which_they_name_too(places):
+    before, files = plan_release(places.project, [_bundle()])
+    place = "words/catalogues/fr.json"
+
+    assert json.loads(files[place])["texts"] == {"Back": "Retour"}
+    assert f"{before.root}{place}" in before.shell
+    path = places.project / "clinic/locale/fr/LC_MESSAGES/django.po"
+    path.write_text(CATALOGUE.replace("Retour", "Revenir"))
+    after, _ = plan_release(places.project, [_bundle()])
+    assert after.name != before.name
 
 
 @pytest.mark.parametrize(
