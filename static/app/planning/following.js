@@ -132,7 +132,8 @@ export function watchQuestion(records, followed, today) {
 }
 
 /**
- * Examinations of the day of a visit that no other visit claims, the newest first.
+ * Examinations of the day of a visit that no other visit claims, the newest first. Not one that a plan was made from, nor on the
+ * day of the operation one from before its record: those are of before surgery.
  * @param {Records} records
  * @param {LedgerRecord} operation
  * @param {string} seenOn
@@ -140,8 +141,11 @@ export function watchQuestion(records, followed, today) {
  */
 export function measuredOn(records, operation, seenOn, visit) {
   const others = heads(records, 'follow_up', operation.patient).filter(({ id }) => id !== visit);
-  const claimed = new Set(others.flatMap(({ body }) => (body.examination_id ? history(records, body.examination_id).map(({ id }) => id) : [])));
-  return heads(records, 'examination', operation.patient).filter(({ id, body }) => body.examined_on === seenOn && !claimed.has(id));
+  const plans = heads(records, 'plan', operation.patient);
+  const claimed = new Set([...others, ...plans].flatMap(({ body }) => (body.examination_id ? history(records, body.examination_id).map(({ id }) => id) : [])));
+  const [first] = history(records, operation.id);
+  const isAfter = (/** @type {string} */ id) => seenOn > operation.body.operated_on || id > (first ?? operation).id;
+  return heads(records, 'examination', operation.patient).filter(({ id, body }) => body.examined_on === seenOn && !claimed.has(id) && isAfter(id));
 }
 
 /** Whether the measurement of a visit was corrected or taken back since. @param {Records} records @param {LedgerRecord} visit */

@@ -67,3 +67,12 @@ test('a measurement that was changed after its visit is told', () => {
   const of = visit('5', '1', '2026-11-26', { examination_id: 'e' });
   assert.deepEqual([isMeasuredAnew([examination, of], of), isMeasuredAnew([examination, changed, of], of)], [false, true]);
 });
+
+test('an examination of before surgery is never that of a visit', () => {
+  const planned = record('9', 'examination', { examined_on: '2026-11-26' });
+  const plan = record('plan', 'plan', { examination_id: '9' });
+  assert.deepEqual(ids(measuredOn([planned, plan], operation('1'), '2026-11-26')), []);
+  const onTheDay = (/** @type {string} */ id) => record(id, 'examination', { examined_on: '2026-11-25' });
+  const done = operation('5');
+  assert.deepEqual(ids(measuredOn([onTheDay('4'), done, onTheDay('6')], done, '2026-11-25')), ['6']);
+});

@@ -22,7 +22,7 @@ export function Signs({ looked, signs, onTell }) {
           <span class="visit-sign-words">${sign}</span>
           <span class="visit-sign-sides">
             ${sides.map(
-              (eye) => html`<button type="button" class="button" key=${String(eye)} aria-label=${`${sign}${eye ? `, ${EYE_WORDS[eye]}` : ''}`} aria-pressed=${String(isSeen(signs, sign, eye))} onClick=${() => onTell({ looked: true, signs: turned(signs, sign, eye) })}>
+              (eye) => html`<button type="button" class="button" key=${String(eye)} aria-label=${`${sign}, ${eye ? EYE_WORDS[eye] : 'yes'}`} aria-pressed=${String(isSeen(signs, sign, eye))} onClick=${() => onTell({ looked: true, signs: turned(signs, sign, eye) })}>
                 ${eye ? EYE_WORDS[eye] : 'yes'}
               </button>`,
             )}
