@@ -17,6 +17,7 @@ from tests.journeys.screens.devices import Devices
 from tests.journeys.screens.doors import Secret, SignIn, Unlock
 from tests.journeys.screens.exchanging import Exchange, Export, Import, Notebook
 from tests.journeys.screens.findings import Findings
+from tests.journeys.screens.follow_up import Course, Visit, Visits
 from tests.journeys.screens.handing import HandOver, TakeOver
 from tests.journeys.screens.measure import Measure
 from tests.journeys.screens.operating_lists import DayList, Lists, Packing
@@ -53,6 +54,7 @@ def walk(device: Device, visit: Visitor) -> None:
     _checks(device.page, visit)
     _card(device.page, visit)
     _operation(device.page, visit)
+    _follow_up(device, visit)
     _preparing(device, visit)
     _exchanging(device, visit)
     _around(device, visit)
@@ -310,6 +312,45 @@ def _operation(page: Page, visit: Visitor) -> None:
     note.arrive()
     note.back()
     Case(page).arrive()
+
+
+def _follow_up(device: Device, visit: Visitor) -> None:
+    """On the evening of the operation: none of the planned visits, so that it gets a name."""
+    page = device.page
+    Case(page).step("Record a visit")
+    seen = Visit(page)
+    seen.arrive()
+    page.get_by_label("What it is called").fill("Evening")
+    seen.look_for_infection("fever, yes")
+    visit("visit", page)
+    seen.step("Measure")
+    measure = Measure(page)
+    measure.arrive()
+    visit("visit, measuring", page)
+    measure.begin()
+    measure.read("exo", 25)
+    measure.done()
+    measure.save()
+    seen.arrive()
+    expect(page.get_by_text("Overcorrected by 25").first).to_be_visible()
+    seen.plan_anew("The ferry goes on Mondays.")
+    visit("visit, planned anew", page)
+    seen.measured.get_by_role("link", name="Correct or add").click()
+    measure.arrive()
+    visit("visit, to correct what was measured", page)
+    measure.back()
+    seen.arrive()
+    expect(seen.foot.get_by_text("The engine has not looked at it yet.")).to_have_count(0)
+    seen.step("Save the visit")
+    course = Course(page)
+    course.arrive()
+    expect(course.line("Evening")).to_be_visible()
+    visit("course", page)
+    device.go("/visits")
+    visits = Visits(page)
+    visits.arrive()
+    expect(visits.group("Must not wait")).to_be_visible()
+    visit("visits", page)
 
 
 def _preparing(device: Device, visit: Visitor) -> None:
