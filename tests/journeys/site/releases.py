@@ -16,7 +16,7 @@ COPIED = ("pyproject.toml", "package.json", "package-lock.json")
 
 def copy_build(build_folder: Path, copy: Path) -> Path:
     """A build folder of one's own: what is deployed elsewhere meanwhile does not offer itself as an update here."""
-    shutil.copytree(build_folder, copy, ignore=shutil.ignore_patterns("lock"), copy_function=_link)
+    shutil.copytree(build_folder, copy, ignore=shutil.ignore_patterns("lock", ".unfinished-*"), copy_function=_link)
     return copy
 
 
