@@ -174,6 +174,11 @@ class Pen:
         body = {"schema": 1, "record_id": target["id"], "reason": reason}
         return self.record("retraction", target["patient"], body)
 
+    def join(self, one: Raw, other: Raw, reason: str = "Entered twice.") -> Raw:
+        """Two patients said to be one person."""
+        body = {"schema": 1, "patient_a": one["patient"], "patient_b": other["patient"], "reason": reason}
+        return self.record("join", one["patient"], body)
+
     def dose_table(self, **body: Any) -> Raw:
         """A clinic's own table, two rows each way."""
         return self.record("dose_table", None, DOSE_TABLE | body)
@@ -196,11 +201,6 @@ class Pen:
 
     def operation(self, line: list[Raw], **body: Any) -> Raw:
         """What was done by a signed plan, as planned, with an adjustable suture on the first muscle."""
-    def join(self, one: Raw, other: Raw, reason: str = "Entered twice.") -> Raw:
-        """Two patients said to be one person."""
-        body = {"schema": 1, "patient_a": one["patient"], "patient_b": other["patient"], "reason": reason}
-        return self.record("join", one["patient"], body)
-
         _, _, plan, signature = line
         begun = {"plan": plan["body"], "signature": signature["body"], "signature_id": signature["id"]}
         who = {"operated_on": "2026-11-25", "surgeon_name": self.full_name}

@@ -11,6 +11,7 @@ import { ClinicTables } from './clinic-tables.js';
 import { ExchangeLink } from './exchange-link.js';
 import { Look } from './look.js';
 import { Lock } from './lock.js';
+import { OwnResultsLink } from './own-results.js';
 import { Tables } from './tables.js';
 import { TheatrePractice } from './theatre-practice.js';
 
@@ -24,6 +25,7 @@ export default function Settings() {
       <${Look} />
       <${Tables} />
       <${ClinicTables} />
+      <${OwnResultsLink} />
       <${TheatrePractice} />
       <${CheckItems} />
       <${ExchangeLink} />
