@@ -37,5 +37,6 @@ GROUPS = {
     "beside_pouchdb": beside_pouchdb,
 }
 
-BY_HAND = {"beside_pouchdb"}
-"""Fetches packages that are no part of the project: the tests leave it out."""
+QUICK = ("clock", "download", "inserts", "fleet", "long_ledger")
+"""What the tests see come out. The others start the engine again and again, or fetch packages that are no part of the
+project: they are for who measures."""
