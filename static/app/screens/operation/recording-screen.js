@@ -65,8 +65,7 @@ export function RecordingScreen({ patient, pieces, draftName, corrected, onSaved
     next=${next()}
   >
     <div class="theatre operation">
-      <a class="button operation-to-card" href=${`#/patients/${patient.patient}/card/${pieces.signature.id}`}>What was planned: open the card</a>
-      <${Stages} recording=${recording} onGo=${(/** @type {string} */ stage) => keep(at(recording, stage))} />
+      <${Stages} recording=${recording} card=${`#/patients/${patient.patient}/card/${pieces.signature.id}`} onGo=${(/** @type {string} */ stage) => keep(at(recording, stage))} />
       <div class="operation-page stack">
         <${FaultList} faults=${[...unsaved, ...faults]} title="Not saved. What you wrote is kept on this device." />
         ${muscle && html`<${MuscleStage} recording=${recording} muscle=${muscle} forSclera=${drafted?.for_sclera} onKeep=${keep} />`}

@@ -7,8 +7,8 @@ import { AROUND, CHECK, COMPLICATIONS, keyOf, muscleOf, stagesOf, withMuscle } f
 
 const WORDS = { [COMPLICATIONS]: 'Complications', [AROUND]: 'Anaesthesia, times', [CHECK]: 'Check and save' };
 
-/** @param {{recording: import('./recording.js').Recording, onGo: (stage: string) => void}} props */
-export function Stages({ recording, onGo }) {
+/** @param {{recording: import('./recording.js').Recording, card: string, onGo: (stage: string) => void}} props `card`: the way back to what was planned */
+export function Stages({ recording, card, onGo }) {
   return html`<nav class="operation-stages" aria-label="Pages of the record">
     <ol>
       ${stagesOf(recording).map((stage) => {
@@ -22,6 +22,7 @@ export function Stages({ recording, onGo }) {
         </li>`;
       })}
     </ol>
+    <a class="button operation-to-card" href=${card}>What was planned: open the card</a>
   </nav>`;
 }
 
