@@ -94,7 +94,7 @@ class Sent:
 
 def measure(bench: Bench) -> Iterator[Figure | str]:
     count = bench.compared
-    yield f"{count:,} records are saved in the app, one by one, then sent"
+    yield f"{count:,} records are saved in the app, each by itself, then sent"
     ours = _ours(bench, count)
     yield "PouchDB is fetched, and does the same"
     try:
