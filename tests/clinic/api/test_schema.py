@@ -52,6 +52,7 @@ def test_the_description_names_every_call_of_the_contract(description):
         ("/api/v1/carrying", "get"),
         ("/api/v1/devices", "get"),
         ("/api/v1/devices/{device}", "delete"),
+        ("/api/v1/devices/{device}", "patch"),
     }
 
 
