@@ -17,9 +17,9 @@ Codes of stops: ``card_replaced``, ``card_taken_back``, ``card_unfit``, ``wristb
 ``after_stop``, ``phase_out_of_order``, ``check_unfinished``, ``outcome_differs``.
 """
 
-from planner.checks.closing import Closing, close, verify
+from planner.checks.closing import Closing, Named, close, verify
 from planner.checks.items import ITEMS
 from planner.checks.progress import follow
 from planner.checks.round import BEFORE, Round
 
-__all__ = ["BEFORE", "ITEMS", "Closing", "Round", "close", "follow", "verify"]
+__all__ = ["BEFORE", "ITEMS", "Closing", "Named", "Round", "close", "follow", "verify"]

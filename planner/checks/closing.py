@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Annotated
 
 from planner.checks.progress import follow
-from planner.checks.round import BEFORE, Round
+from planner.checks.round import BEFORE, AlsoSaid, Round
 from planner.errors import Fault, Refused
 from planner.limits import IsoMoment
 from planner.records.patient import Patient
@@ -25,6 +25,17 @@ class Closing:
     closed_at: Annotated[str, IsoMoment()]
 
 
+@dataclass(frozen=True, kw_only=True)
+class Named:
+    """What the records say that a check names; ``also`` in the order in which it names them."""
+
+    patient: Patient
+    plan: Plan
+    plan_digest: Digest
+    signature: Signature
+    also: tuple[Patient, ...] = ()
+
+
 def close(closing: Closing) -> TheatreCheck:
     """The record of the check; :class:`Refused` while something is still asked."""
     check = closing.round
@@ -37,6 +48,7 @@ def close(closing: Closing) -> TheatreCheck:
         signature_id=closing.signature_id,
         plan_id=check.signature.plan_id,
         patient_id=check.plan.patient_id,
+        also=tuple(each.record_id for each in check.also),
         phase=check.phase,
         card=check.card,
         after=closing.after,
@@ -50,13 +62,16 @@ def close(closing: Closing) -> TheatreCheck:
     )
 
 
-def verify(body: TheatreCheck, *, patient: Patient, plan: Plan, plan_digest: Digest, signature: Signature) -> None:
+def verify(body: TheatreCheck, named: Named) -> None:
     """:class:`Refused` unless the outcome follows from what was entered: a stop by its code and step."""
     check = Round(
-        patient=patient,
-        plan=plan,
-        plan_digest=plan_digest,
-        signature=signature,
+        patient=named.patient,
+        plan=named.plan,
+        plan_digest=named.plan_digest,
+        signature=named.signature,
+        also=tuple(
+            AlsoSaid(record_id=record_id, patient=said) for record_id, said in zip(body.also, named.also, strict=True)
+        ),
         card=body.card,
         phase=body.phase,
         first=body.first,

@@ -98,7 +98,8 @@ class StopNoted:
 class TheatreCheck:
     """Body of a ``theatre_check`` record, schema 1.
 
-    ``patient_id`` is the version of the patient that the plan names. ``after`` is the passed check of the phase before.
+    ``patient_id`` is the version of the patient that the plan names, ``also`` the newer records and those of other
+    entries of the same person that the check was held against too. ``after`` is the passed check of the phase before.
     ``first`` leads through the check and ``second`` enters the operation again; they are null only where the card
     itself stopped the check before anybody began. The outcome follows from the rest by :mod:`planner.checks`.
     """
@@ -107,6 +108,7 @@ class TheatreCheck:
     signature_id: RecordId
     plan_id: RecordId
     patient_id: RecordId
+    also: Annotated[tuple[RecordId, ...], Length(0, 20)] = ()
     phase: Phase
     card: CardState
     after: RecordId | None = None

@@ -41,6 +41,7 @@ def check_body(line: list[Raw], phase: str = "sign in", *, wrong: Raw | None = N
         "first": FIRST,
         "second": SECOND,
         "local": closing.pop("local", []),
+        "also": closing.pop("also", []),
         "entries": [],
     }
     while step := (progress := ask("follow_check", **check))["step"]:

@@ -29,7 +29,7 @@ def about(body: TheatreCheck) -> UUID:
 
 def references(body: TheatreCheck) -> tuple[UUID, ...]:
     """The card's pieces, the check before, and the clinic's own items."""
-    named = [body.signature_id, body.plan_id, body.patient_id, *(asked.record_id for asked in body.local)]
+    named = [body.signature_id, body.plan_id, body.patient_id, *body.also, *(asked.record_id for asked in body.local)]
     return tuple(map(UUID, [*named, body.after] if body.after else named))
 
 
@@ -52,8 +52,12 @@ def fit(incoming: Incoming[TheatreCheck], known: Known) -> None:
     _fit_after(body, who, known)
     for place, asked in enumerate(body.local):
         _fit_local(asked, known, where=f"body.local.{place}")
+    also = tuple(_other(record_id, known, where=f"body.also.{place}") for place, record_id in enumerate(body.also))
+    named = checks.Named(
+        patient=patient.read(Patient), plan=planned, plan_digest=plan.digest, signature=signed, also=also
+    )
     try:
-        checks.verify(body, patient=patient.read(Patient), plan=planned, plan_digest=plan.digest, signature=signed)
+        checks.verify(body, named)
     except Refused as refused:
         fault = refused.faults[0]
         raise Rejected(fault.code, fault.text, field=f"body.{fault.field}") from refused
@@ -67,6 +71,12 @@ def _fit_after(body: TheatreCheck, who: UUID, known: Known) -> None:
     if (before.phase, before.outcome, before.signature_id) != expected:
         text = "The check before this one was of another phase or card, or did not pass."
         raise Rejected("after_differs", text, field="body.after")
+
+
+def _other(record_id: str, known: Known, *, where: str) -> Patient:
+    """What a newer record says, or one of another entry of the person: whose it is, a join says and no check."""
+    named = known.require(UUID(record_id), where=where)
+    return known.find(record_id, kind="patient", patient=named.patient, where=where).read(Patient)
 
 
 def _fit_local(asked: LocalAsked, known: Known, *, where: str) -> None:

@@ -1,4 +1,4 @@
-"""What is said of allergies against what the patient's record says."""
+"""What is said of allergies against what every record of the patient says, the card's first."""
 
 from __future__ import annotations
 
@@ -11,15 +11,20 @@ from planner.values.checks import Stop
 def compare(entry: Entry, check: Round) -> Stop | None:
     """None said where some are written, and the card meant where it has none. Another one is told, not compared."""
     written = _written(check.patient)
+    elsewhere = tuple(dict.fromkeys(text for each in check.also if (text := _written(each.patient))))
     said = {"none": "None is known", "as_card": "Those on the card"}.get(entry.answer or "")
-    is_at_odds = (entry.answer == "none" and written) or (entry.answer == "as_card" and not written)
+    is_known = bool(written or elsewhere)
+    is_at_odds = (entry.answer == "none" and is_known) or (entry.answer == "as_card" and not is_known)
     if not is_at_odds:
         return None
     return Stop(
         code="allergy_differs",
         step=entry.step,
         text="What was said of allergies is not what the card says.",
-        differences=(f"Said: {said}. The card says: {written or 'no allergy is entered'}.",),
+        differences=(
+            f"Said: {said}. The card says: {written or 'no allergy is entered'}.",
+            *(f"A newer record, or another entry of this person, says: {text}." for text in elsewhere),
+        ),
     )
 
 

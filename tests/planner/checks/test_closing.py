@@ -6,6 +6,7 @@ import pytest
 
 from planner import checks
 from planner.checks import Closing
+from planner.checks.round import AlsoSaid
 from planner.codec import read_body, write
 from planner.errors import Refused
 from planner.records.check_item import Phase
@@ -27,9 +28,12 @@ def codes(work, *arguments, **facts):
 
 
 def verify(body, check):
-    checks.verify(
-        body, patient=check.patient, plan=check.plan, plan_digest=check.plan_digest, signature=check.signature
-    )
+    checks.verify(body, named(check))
+
+
+def named(check, **facts):
+    pieces = {name: getattr(check, name) for name in ("patient", "plan", "plan_digest", "signature")}
+    return checks.Named(**pieces | facts)
 
 
 STOPPED = entered(begun(), Entry(step="wristband", hospital_number="1", born_on="2021-03-14"))
@@ -59,6 +63,18 @@ def test_a_check_that_a_void_card_stopped_needs_nobody():
 
     assert closing(check).stop.code == "card_replaced"
     verify(closing(check), check)
+
+
+def test_a_check_is_verified_against_all_that_it_was_held_against():
+    nothing = replace(begun().patient, allergies="")
+    latex = AlsoSaid(record_id=RECORD_ID, patient=replace(nothing, allergies="latex"))
+    known = until(begun(patient=nothing), "allergy")
+    check = entered(replace(known, also=(latex,)), Entry(step="allergy", answer="none"))
+    body = closing(check)
+
+    assert (body.stop.code, body.also) == ("allergy_differs", (RECORD_ID,))
+    checks.verify(body, named(check, also=(latex.patient,)))
+    assert codes(checks.verify, body, named(check, also=(nothing,))) == ["outcome_differs"]
 
 
 def test_an_unfinished_check_is_not_closed():

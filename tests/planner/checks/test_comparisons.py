@@ -6,13 +6,14 @@ import pytest
 
 from planner import checks
 from planner.anatomy import Eye, Muscle
+from planner.checks.round import AlsoSaid
 from planner.errors import Refused
 from planner.records.check_item import Phase
 from planner.records.patient import Known
 from planner.records.theatre_check import Consented, Entry, Marked, Outcome
 from planner.values.checks import Keys
 from planner.values.option import Operation
-from tests.planner.checks.pieces import BOTH_EYES, ONE_EYE, PATIENT, begun, consented, entered, until
+from tests.planner.checks.pieces import BOTH_EYES, ONE_EYE, PATIENT, RECORD_ID, begun, consented, entered, until
 from tests.planner.signing import pieces
 
 
@@ -136,6 +137,21 @@ def test_allergies_are_compared_with_the_card():
     assert stopped("allergy", patient=nothing, answer="as_card")[0] == "allergy_differs"
     assert after("allergy", patient=nothing, answer="none").stop is None
     assert after("allergy", answer="another", words="iodine").told == ("Allergy: Another one: iodine",)
+
+
+def test_allergies_that_a_newer_record_or_another_entry_tells_are_none_that_nobody_knows_of():
+    nothing = replace(PATIENT, allergies="")
+    also = (AlsoSaid(record_id=RECORD_ID, patient=replace(PATIENT, allergies="chlorhexidine")),)
+    check = until(begun(patient=nothing, also=also), "allergy")
+
+    stop = checks.follow(entered(check, Entry(step="allergy", answer="none"))).stop
+
+    assert stop.code == "allergy_differs"
+    assert stop.differences == (
+        "Said: None is known. The card says: no allergy is entered.",
+        "A newer record, or another entry of this person, says: chlorhexidine.",
+    )
+    assert checks.follow(entered(check, Entry(step="allergy", answer="as_card"))).stop is None
 
 
 @pytest.mark.parametrize(("allergies", "card"), [("", "latex"), ("iodine", "iodine, latex"), ("Latex", "Latex")])

@@ -40,10 +40,11 @@ test('the surgeon goes on after the last answer alone', () => {
 
 test('the desk is asked with the bodies of the card and without what is being entered', () => {
   const pieces = /** @type {any} */ ({ patient: { body: 'p' }, plan: { body: 'q' }, signature: { body: 's' } });
-  const round = roundOf(holding(begun('sign in', []), { check_word: 'BA' }), pieces, 'current');
+  const round = roundOf(holding(begun('sign in', []), { check_word: 'BA' }), pieces, 'current', /** @type {any} */ ([{ id: 'r', body: 'n' }]));
 
-  assert.deepEqual(Object.keys(round).sort(), ['card', 'entries', 'first', 'local', 'patient', 'phase', 'plan', 'second', 'signature']);
+  assert.deepEqual(Object.keys(round).sort(), ['also', 'card', 'entries', 'first', 'local', 'patient', 'phase', 'plan', 'second', 'signature']);
   assert.deepEqual([round.patient, round.plan, round.signature], ['p', 'q', 's']);
+  assert.deepEqual(round.also, [{ record_id: 'r', patient: 'n' }]);
 });
 
 test('a step is not handed on before all of it is there', () => {

@@ -1,6 +1,6 @@
 /** Between the overview of a card's checks, the one under way, and the one just kept. */
 import { useObservable } from '../../observable.js';
-import { standingOf } from '../../planning/standing.js';
+import { otherEntries, patientNow, standingOf } from '../../planning/standing.js';
 import { cardState, nextPhase, phasesOf } from '../../planning/theatre-checks.js';
 import { heads } from '../../store/heads.js';
 import { drafts, records } from '../../store/store.js';
@@ -26,6 +26,8 @@ export function ChecksScreen({ patient, pieces }) {
   const phases = phasesOf(all, pieces.signature.id);
   const next = nextPhase(phases);
   const card = cardState(standingOf(all, pieces.plan, pieces.signature));
+  const now = patientNow(all, pieces);
+  const also = [...(now ? [now] : []), ...otherEntries(all, pieces)];
 
   /** @param {import('./round.js').Under} changed */
   const keep = (changed) => {
@@ -46,6 +48,7 @@ export function ChecksScreen({ patient, pieces }) {
     return html`<${RunningScreen}
       pieces=${pieces}
       card=${card}
+      also=${also}
       state=${next}
       under=${under}
       onChange=${keep}

@@ -50,11 +50,13 @@ export function goneOn(under) {
  * @param {Under} under
  * @param {import('../../planning/kept-cards.js').Pieces} pieces
  * @param {string} card
+ * @param {readonly import('../../store/envelope.js').LedgerRecord[]} also newer records of the patient, and those of other entries
  */
-export const roundOf = ({ phase, local, first, second, entries }, { patient, plan, signature }, card) => ({
+export const roundOf = ({ phase, local, first, second, entries }, { patient, plan, signature }, card, also) => ({
   patient: patient.body,
   plan: plan.body,
   signature: signature.body,
+  also: also.map(({ id, body }) => ({ record_id: id, patient: body })),
   card,
   phase,
   first,

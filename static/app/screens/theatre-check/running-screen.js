@@ -22,14 +22,15 @@ const WHO = {
  * @param {object} props
  * @param {import('../../planning/kept-cards.js').Pieces} props.pieces
  * @param {string} props.card whether the card still stands
+ * @param {import('../../store/envelope.js').LedgerRecord[]} props.also what else is known of the person
  * @param {import('../../planning/theatre-checks.js').PhaseState} props.state
  * @param {import('./round.js').Under} props.under
  * @param {(under: import('./round.js').Under) => void} props.onChange
  * @param {(check: import('../../store/envelope.js').LedgerRecord) => void} props.onClosed
  * @param {() => void} props.onLeave
  */
-export function RunningScreen({ pieces, card, state, under, onChange, onClosed, onLeave }) {
-  const round = roundOf(under, pieces, card);
+export function RunningScreen({ pieces, card, also, state, under, onChange, onClosed, onLeave }) {
+  const round = roundOf(under, pieces, card, also);
   const isVoid = card !== 'current';
   const who = isVoid || under.first === null ? 'first' : 'second';
   const isNaming = !isVoid && (under.first === null || under.second === null);

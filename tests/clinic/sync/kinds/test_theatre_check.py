@@ -56,6 +56,21 @@ def test_a_stop_enters_with_its_reason_and_never_as_a_pass(cast, line, wrong, st
     cast.theatre_nurse.accepted(stopped)
 
 
+def test_an_allergy_of_a_newer_record_stops_where_none_was_said_to_be_known(cast, line):
+    newer = cast.surgeon.pen.patient_again(line[0], allergies="chlorhexidine")
+    cast.surgeon.accepted(newer)
+    also = [{"record_id": newer["id"], "patient": newer["body"]}]
+    stopped = theatre_check(cast.theatre_nurse.pen, line, also=also, wrong={"allergy": {"answer": "none"}})
+
+    assert stopped["body"]["stop"]["code"] == "allergy_differs"
+    assert stopped["body"]["also"] == [newer["id"]]
+    forgotten = cast.theatre_nurse.pen.record(
+        "theatre_check", line[0]["patient"], stopped["body"] | {"outcome": "passed", "stop": None}
+    )
+    assert code(cast.theatre_nurse, forgotten) == ("outcome_differs", False)
+    cast.theatre_nurse.accepted(stopped)
+
+
 def test_a_pass_without_its_entries_is_none(cast, line):
     assert code(cast.surgeon, altered(cast.surgeon, line, entries=[])) == ("outcome_differs", False)
 
