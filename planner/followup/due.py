@@ -19,7 +19,7 @@ from planner.values.statement import Statement
 class Operated:
     """An operation by the id under which it is told. ``ended_on`` is the day from which its visits count no longer.
 
-    That is when the same eyes were operated again, for the visits are then of the later operation.
+    That is when either eye was operated again, for the visits are then of the later operation.
     """
 
     id: RecordId

@@ -6,7 +6,7 @@ import { operationsOf } from './operations.js';
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {readonly LedgerRecord[]} Records */
 /** @typedef {import('./operations.js').Operated} Operated */
-/** @typedef {Operated & {visits: LedgerRecord[], endedOn: string | null}} Followed `endedOn`: the same eyes were operated again */
+/** @typedef {Operated & {visits: LedgerRecord[], endedOn: string | null}} Followed `endedOn`: the person was operated again, on whichever eye: an alignment is of both */
 
 /** How long after a visit its warnings are looked for over all patients, and how long infection is asked for. */
 const RECENT_DAYS = 60;
@@ -53,17 +53,11 @@ export function followedOf(records, patient) {
     .map((operated) => {
       const { operation } = operated;
       const later = (byPerson.get(rootOf(records, operation.patient)) ?? [])
-        .filter(({ operation: { body } }) => body.operated_on > operation.body.operated_on && sharesAnEye(body, operation.body))
+        .filter(({ operation: { body } }) => body.operated_on > operation.body.operated_on)
         .map(({ operation: { body } }) => body.operated_on);
       return { ...operated, visits: visitsOf(records, operation), endedOn: later.sort()[0] ?? null };
     })
     .sort((a, b) => (a.operation.body.operated_on < b.operation.body.operated_on ? -1 : 1));
-}
-
-/** @param {any} one @param {any} other bodies of operations */
-function sharesAnEye(one, other) {
-  const eyes = new Set(one.muscles.filter((/** @type {any} */ { done }) => done).map((/** @type {any} */ { eye }) => eye));
-  return other.muscles.some((/** @type {any} */ { eye, done }) => done && eyes.has(eye));
 }
 
 /**

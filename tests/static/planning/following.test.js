@@ -16,11 +16,11 @@ test('visits stay with an operation whose record was corrected since, in the ord
   assert.equal(followedBy(all, '1')?.operation.id, '2');
 });
 
-test('visits of an operation end when the same eye is operated again, and not with the other eye', () => {
+test('visits of an operation end when either eye is operated again, for an alignment is of both', () => {
   const first = operation('1', '2026-01-01');
   const ended = (/** @type {any} */ later) => followedOf([first, later], 'p').map(({ endedOn }) => endedOn);
   assert.deepEqual(ended(operation('2', '2026-06-01')), ['2026-06-01', null]);
-  assert.deepEqual(ended(operation('2', '2026-06-01', {}, 'left')), [null, null]);
+  assert.deepEqual(ended(operation('2', '2026-06-01', {}, 'left')), ['2026-06-01', null]);
   assert.deepEqual(ended(operation('2', '2026-06-01', { patient: 'q' })), [null]);
 });
 
