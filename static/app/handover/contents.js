@@ -1,4 +1,5 @@
 /** What goes into a hand-over file, and what of one may stay on this device. Pure. */
+import { joinsOf, membersOf } from '../store/joined.js';
 
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {import('../store/outbox.js').Entry} Entry */
@@ -73,7 +74,8 @@ export const FOLLOWING = {
 
 /**
  * Theatre devices hold what cards are made of, what is about these, and what is for all of theatre (`clinic/sync/scope.py` is the
- * clinic's own rule): patients with a signed plan, that plan and what replaces it, its signatures and what follows them.
+ * clinic's own rule): patients with a signed plan and whoever else that person was entered as, with the join; that plan and
+ * what replaces it, its signatures and what follows them.
  *
  * @param {readonly LedgerRecord[]} records  all that would be on the device
  * @returns {Set<string>}  ids
@@ -81,8 +83,9 @@ export const FOLLOWING = {
 export function ofCards(records) {
   const inOrder = [...records].sort((a, b) => (a.id < b.id ? -1 : 1));
   const signatures = inOrder.filter(({ kind }) => kind === 'signature');
-  const patients = new Set(signatures.map(({ patient }) => patient));
-  const may = new Set(signatures.map(({ body }) => body.plan_id));
+  const patients = new Set(signatures.flatMap(({ patient }) => membersOf(records, patient)));
+  const joins = signatures.flatMap(({ patient }) => joinsOf(records, patient)).map(({ id }) => id);
+  const may = new Set([...joins, ...signatures.map(({ body }) => body.plan_id)]);
   // In the order of their making, each comes after what it follows.
   for (const { id, kind, patient, supersedes, body } of inOrder) {
     const follows = body[FOLLOWING[/** @type {keyof typeof FOLLOWING} */ (kind)]];

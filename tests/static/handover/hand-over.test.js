@@ -252,7 +252,7 @@ test('what theatre holds is what the clinic hands it', () => {
     if (scope) said[scope].push(file.replace('.py', ''));
   }
   assert.deepEqual(said.ALL.sort(), [...FOR_ALL_THEATRE].sort());
-  assert.deepEqual(said.OF_CARDS.sort(), ['patient', 'plan', ...Object.keys(FOLLOWING)].sort());
+  assert.deepEqual(said.OF_CARDS.sort(), ['join', 'patient', 'plan', ...Object.keys(FOLLOWING)].sort());
   for (const [kind, field] of Object.entries(FOLLOWING)) {
     assert.match(readFileSync(new URL(`${kind}.py`, folder), 'utf8'), new RegExp(`return UUID\\(body\\.${field}\\)`));
   }
@@ -268,6 +268,17 @@ test('what follows a signed plan goes to theatre with it, what follows another d
     record('13', 'operating_list', '13'),
   ];
   assert.deepEqual([...ofCards(records)].sort(), ['01', '02', '04', '05', '07', '08', '09', '10', '13']);
+});
+
+test('of a person who was entered twice theatre is handed the other entry and the join, until they are parted', () => {
+  const record = (id, kind, patient, body = {}, supersedes = []) => ({ id, kind, patient, body, supersedes });
+  const records = [
+    record('01', 'patient', 'P'), record('02', 'plan', 'P'), record('03', 'signature', 'P', { plan_id: '02' }), record('04', 'patient', 'Q'),
+    record('05', 'join', 'Q', { patient_a: 'Q', patient_b: 'P' }), record('06', 'plan', 'Q'),
+  ];
+  const parted = [...records, record('07', 'retraction', 'Q', { record_id: '05' })];
+  assert.deepEqual([...ofCards(records)].sort(), ['01', '02', '03', '04', '05']);
+  assert.deepEqual([...ofCards(parted)].sort(), ['01', '02', '03']);
 });
 
 test('who lost a phone’s storage takes the own work back from a stick and sends it', async () => {
