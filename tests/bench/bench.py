@@ -11,7 +11,7 @@ from tempfile import mkdtemp
 from playwright.sync_api import Browser, Playwright
 
 from tests.bench.slow import slowed
-from tests.journeys.browser.chromium import ARGUMENTS, chromium_path
+from tests.journeys.browser.chromium import PLAIN, chromium_path
 from tests.journeys.site.server import Server, running_server
 
 SPEEDS = (1, 4)
@@ -53,7 +53,7 @@ class Bench:
 @contextmanager
 def started_browser(playwright: Playwright) -> Iterator[tuple[Browser, int]]:
     """A Chromium, and the number of its process."""
-    browser = playwright.chromium.launch(executable_path=chromium_path(), args=list(ARGUMENTS))
+    browser = playwright.chromium.launch(executable_path=chromium_path(), args=list(PLAIN))
     session = browser.new_browser_cdp_session()
     processes = session.send("SystemInfo.getProcessInfo")["processInfo"]
     try:

@@ -20,7 +20,7 @@ from playwright.sync_api import Browser, Page, expect, sync_playwright
 
 from tests.bench.preparing import prepared
 from tests.journeys import steps
-from tests.journeys.browser.chromium import ARGUMENTS, MISSING, chromium_path
+from tests.journeys.browser.chromium import MISSING, PLAIN, chromium_path
 from tests.journeys.browser.device import PHONE, TABLET, Kind, Passing
 from tests.journeys.browser.watch import Watch
 from tests.journeys.people import SURGEON, THEATRE, Person
@@ -133,7 +133,7 @@ def main() -> None:
     with TemporaryDirectory(prefix="pictures-") as name, sync_playwright() as playwright:
         scratch = Path(name)
         state, build = prepared(scratch)
-        browser = playwright.chromium.launch(executable_path=chromium_path(), args=list(ARGUMENTS))
+        browser = playwright.chromium.launch(executable_path=chromium_path(), args=list(PLAIN))
         with running_server(state, build, scratch) as server:
             for picture in PICTURES:
                 take(picture, server, browser)

@@ -8,6 +8,7 @@ from playwright.sync_api import expect
 from tests.journeys import steps
 from tests.journeys.people import SURGEON
 from tests.journeys.screens.case import Case
+from tests.journeys.screens.findings import Findings
 from tests.journeys.screens.measure import Measure
 from tests.journeys.screens.options import Options
 from tests.journeys.screens.patient_form import Details, PatientForm
@@ -21,7 +22,7 @@ def server(shared_server):
     return shared_server
 
 
-def test_a_deviation_beyond_what_can_be_is_refused_on_the_pad(phone):
+def test_a_deviation_and_a_dose_beyond_what_can_be_are_refused_on_the_pad(phone):
     steps.settle_in(phone, SURGEON).open(TO_MEASURE)
     Case(phone.page).step("Measure")
     measure = Measure(phone.page)
@@ -37,10 +38,10 @@ def test_a_deviation_beyond_what_can_be_is_refused_on_the_pad(phone):
     measure.done()
     expect(measure.place("primary")).to_have_accessible_name(re.compile(r"eso 15\s*Δ"))
 
-
-def test_a_dose_beyond_what_can_be_is_refused_on_the_pad(phone):
-    steps.settle_in(phone, SURGEON).open(TO_MEASURE)
-    steps.measure_esotropia(phone.page).to_options()
+    measure.save()
+    findings = Findings(phone.page)
+    findings.arrive()
+    findings.to_options()
     option = Options(phone.page).open(steps.BOTH_MEDIAL)
     dose = option.dose("RIGHT eye, medial rectus")
     dose.get_by_role("button", name=re.compile("enter exactly")).click()
@@ -50,11 +51,11 @@ def test_a_dose_beyond_what_can_be_is_refused_on_the_pad(phone):
 
     expect(sheet).to_contain_text(re.compile(r"0\.5 to 20\s*mm"))
     sheet.get_by_role("button", name="Close").click()
-    expect(dose).to_contain_text(re.compile(r"5\.5\s*mm"))
+    expect(dose).to_contain_text(re.compile(r"\b3(\.0)?\s*mm"))
     expect(dose).not_to_contain_text("surgeon")
 
 
-def test_a_day_that_no_calendar_has_is_refused_beside_the_date(phone):
+def test_a_day_that_no_calendar_has_and_a_number_much_too_long_are_refused_beside_their_fields(phone):
     steps.settle_in(phone, SURGEON).new()
     form = PatientForm(phone.page)
     form.fill(Details(full_name="Ada Nobody", born=("31", "2", "2015"), hospital_number="OI-0506"))
@@ -65,12 +66,7 @@ def test_a_day_that_no_calendar_has_is_refused_beside_the_date(phone):
     expect(date).to_contain_text("Allowed")
     expect(form.field("Full name")).to_have_value("Ada Nobody")
 
-
-def test_a_number_that_is_much_too_long_is_refused_beside_its_field(phone):
-    steps.settle_in(phone, SURGEON).new()
-    form = PatientForm(phone.page)
     form.fill(Details(full_name="Ada Nobody", born=("3", "2", "2015"), hospital_number="9" * 41))
     form.save()
-
     expect(form.field("Hospital number")).to_have_accessible_description(re.compile("40"))
     expect(Patients(phone.page).page.get_by_role("heading", level=1, name="New patient")).to_be_visible()

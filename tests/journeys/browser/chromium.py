@@ -3,7 +3,7 @@
 import os
 import shutil
 
-ARGUMENTS = (
+PLAIN = (
     "--no-sandbox",
     "--disable-gpu",
     "--disable-quic",
@@ -12,6 +12,8 @@ ARGUMENTS = (
     "--disable-component-update",
     "--disable-sync",
 )
+ARGUMENTS = (*PLAIN, "--js-flags=--liftoff-only")
+"""A journey asks the engine a few questions: to compile it for speed, as the bench has it, costs more than it saves."""
 NAMES = ("chromium", "chromium-browser", "google-chrome", "chrome")
 MISSING = "no Chromium was found: install the package chromium, or set CHROMIUM to the program"
 
