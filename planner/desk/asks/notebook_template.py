@@ -5,10 +5,10 @@ from __future__ import annotations
 from planner.codec import read, write
 from planner.desk.asks.nothing import Nothing
 from planner.desk.fields import Fields
-from planner.exchange.notebook import COLUMNS, template
+from planner.exchange.notebook import all_columns, template
 
 
 def ask(fields: Fields) -> object:
     """``{text, columns: [Column]}``."""
     read(Nothing, fields)
-    return {"text": template(), "columns": write(COLUMNS)}
+    return {"text": template(), "columns": write(all_columns())}

@@ -11,15 +11,15 @@
 A file is carried over whole or not at all: leaving out the rows that do not fit would bias what is learned of them.
 """
 
-from planner.exchange.notebook.columns import COLUMNS, template
+from planner.exchange.notebook.columns import all_columns, template
 from planner.exchange.notebook.judging import hindrances
 from planner.exchange.notebook.reading import NotebookReading, read_notebook
 from planner.exchange.notebook.telling import Carried, carried_outcomes
 
 __all__ = [
-    "COLUMNS",
     "Carried",
     "NotebookReading",
+    "all_columns",
     "carried_outcomes",
     "hindrances",
     "read_notebook",

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import csv
 import io
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from planner.records.diagnosis import Diagnosis
@@ -46,7 +46,7 @@ COLUMNS: Final = (
     Column(
         name="table",
         needed=True,
-        words=f"the dose table that was used: {', '.join(sorted(each.stamp.id for each in tables()))}",
+        words="the dose table that was used",
         example="classic-parks",
     ),
     *(
@@ -96,6 +96,14 @@ COLUMNS: Final = (
     Column(name="complication", needed=True, words="a complication at the operation: yes or no", example="no"),
     Column(name="palsy_or_restriction", needed=True, words="a palsy or a restriction: yes or no", example="no"),
 )
+
+
+def all_columns() -> tuple[Column, ...]:
+    """With the tables by name: they are read when it is asked, for the engine must start even where one is wrong."""
+    names = ", ".join(sorted(each.stamp.id for each in tables()))
+    return tuple(
+        replace(column, words=f"{column.words}: {names}") if column.name == "table" else column for column in COLUMNS
+    )
 
 
 def template() -> str:

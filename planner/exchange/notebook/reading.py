@@ -17,7 +17,7 @@ from planner.codec import read
 from planner.errors import Fault, Refused
 from planner.exchange.notebook import cells
 from planner.exchange.notebook.cells import Unreadable
-from planner.exchange.notebook.columns import COLUMNS, EXAMPLE, FLAG_COLUMNS, MUSCLE_COLUMNS, VISITS
+from planner.exchange.notebook.columns import COLUMNS, EXAMPLE, FLAG_COLUMNS, MUSCLE_COLUMNS, VISITS, all_columns
 from planner.exchange.notebook.judging import hindrances_of
 from planner.records.notebook import CarriedCase, Notebook
 
@@ -263,4 +263,4 @@ def _but_row(case: CarriedCase) -> dict[str, object]:
 
 
 def _allowed(name: str) -> str:
-    return next(column.words for column in COLUMNS if column.name == name)
+    return next(column.words for column in all_columns() if column.name == name)

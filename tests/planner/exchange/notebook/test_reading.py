@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from planner.codec import read_body, write
-from planner.exchange.notebook import COLUMNS, hindrances, read_notebook, template
+from planner.exchange.notebook import all_columns, hindrances, read_notebook, template
 from tests.planner.exchange.notebook.files import NAMES, SURGEON, dry_run, file_of, row
 
 
@@ -157,7 +157,7 @@ def test_more_rows_than_a_record_holds_are_to_be_parted():
 @given(st.text(max_size=300))
 @settings(max_examples=40, deadline=None)
 def test_no_text_is_answered_with_a_traceback(text):
-    names = ",".join(column.name for column in COLUMNS)
-    for each in (text, f"{names}\n{text}", f"{names}\n" + ",".join([text] * len(COLUMNS))):
+    names = ",".join(column.name for column in all_columns())
+    for each in (text, f"{names}\n{text}", f"{names}\n" + ",".join([text] * len(all_columns()))):
         found = read_notebook(each, title="x", surgeon_name=SURGEON, held=())
         assert found.faults or found.rows == 0 or found.notebook
