@@ -19,7 +19,9 @@ from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.signing import Signing
 
 SIMULATED = Path(__file__).parents[2] / "fixtures/demo/two_years/two_years.json.gz"
-ACCOUNTS = json.loads(gzip.decompress(SIMULATED.read_bytes()))["accounts"]
+YEARS = json.loads(gzip.decompress(SIMULATED.read_bytes()))
+ACCOUNTS = YEARS["accounts"]
+CLINIC = YEARS["clinic"]["id"]
 HESTRAD = next(Person(**account) for account in ACCOUNTS if account["username"] == "hestrad")
 SOMEBODY = Details(full_name="Embla Tvedt", born=("30", "1", "2020"), hospital_number="SK-9001")
 RIGHT = "RIGHT eye, medial rectus"
@@ -67,7 +69,7 @@ def test_own_results_stand_beside_the_table_and_change_nothing_until_they_are_se
     Signing(page).arrive()
     phone.reconnect()
     steps.expect_sent(Signing(page))
-    plan = next(record.body for record in reversed(server.ledger()) if record.kind == "plan")
+    plan = next(record.body for record in reversed(server.ledger(CLINIC)) if record.kind == "plan")
     assert [(dose["table_mm"], dose["mm"], dose["changed"]) for dose in plan["option"]["doses"]] == [
         (4.5, 5.0, True)
     ] * 2

@@ -78,13 +78,13 @@ class Server:
         """Ends it as a power cut does."""
         self._end(subprocess.Popen.kill)
 
-    def ledger(self) -> list[Received]:
-        """What the database holds of the clinic that people work in, in feed order, read past the site's own code."""
+    def ledger(self, clinic: str = CLINIC_ID) -> list[Received]:
+        """What the database holds of a clinic, in feed order, read past the site's own code."""
         with sqlite3.connect(f"file:{self.state / 'clinic.sqlite3'}?mode=ro", uri=True) as database:
             rows = database.execute(
                 "SELECT id, position, kind, patient, author, body FROM ledger_record"
                 " WHERE clinic_id = ? ORDER BY position",
-                (UUID(CLINIC_ID).hex,),
+                (UUID(clinic).hex,),
             ).fetchall()
         database.close()
         return [
