@@ -21,7 +21,7 @@ from playwright.sync_api import Browser, Page, expect, sync_playwright
 from tests.bench.preparing import prepared
 from tests.journeys import steps
 from tests.journeys.browser.chromium import MISSING, PLAIN, chromium_path
-from tests.journeys.browser.device import PHONE, TABLET, Kind, Passing
+from tests.journeys.browser.device import LIMIT_MS, PHONE, TABLET, Kind, Passing
 from tests.journeys.browser.watch import Watch
 from tests.journeys.people import SURGEON, THEATRE, Person
 from tests.journeys.screens.card import Card
@@ -130,6 +130,7 @@ def main() -> None:
     if chromium_path() is None:
         sys.exit(MISSING)
     FOLDER.mkdir(exist_ok=True)
+    expect.set_options(timeout=LIMIT_MS)
     with TemporaryDirectory(prefix="pictures-") as name, sync_playwright() as playwright:
         scratch = Path(name)
         state, build = prepared(scratch)

@@ -389,7 +389,7 @@ def _preparing(device: Device, visit: Visitor) -> None:
     Results(page).counted()
     visit("results", page)
     Results(page).step("CSV without names")
-    expect(page.get_by_text("left out.").first).to_be_visible()
+    expect(page.get_by_role("dialog").get_by_text("left out.").first).to_be_visible()
     visit("results, a file without names", page)
     page.get_by_role("button", name="Close").click()
     device.go("/own-results")
