@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import os
 import signal
 from dataclasses import dataclass
@@ -9,7 +10,7 @@ from http import HTTPStatus
 from pathlib import Path
 from typing import Any
 
-from playwright.sync_api import Browser, BrowserContext, BrowserType, Page
+from playwright.sync_api import Browser, BrowserContext, BrowserType, Error, Page
 
 from tests.journeys.browser.chromium import ARGUMENTS, chromium_path
 from tests.journeys.browser.watch import NO_NETWORK, Watch
@@ -129,7 +130,8 @@ class Lasting(Device):
     def die(self) -> None:
         """No page hears of it: the browser's process is killed as a phone kills an app."""
         os.kill(self._process_id(), signal.SIGKILL)
-        self.context.close()
+        with contextlib.suppress(Error):
+            self.context.close()
 
     def _process_id(self) -> int:
         """The browser's own process holds the lock of its profile: a link named ``host-process``."""
