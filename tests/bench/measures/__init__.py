@@ -37,6 +37,6 @@ GROUPS = {
     "beside_pouchdb": beside_pouchdb,
 }
 
-QUICK = ("clock", "download", "inserts", "fleet", "long_ledger")
+QUICK = ("clock", "download", "inserts", "fleet")
 """What the tests see come out. The others start the engine again and again, or fetch packages that are no part of the
 project: they are for who measures."""
