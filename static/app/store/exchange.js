@@ -142,14 +142,16 @@ export function exchange(db, keys) {
       });
     },
 
-    /** @param {Pick<Page, 'records' | 'after' | 'cursor'>} page */
-    async stage({ records, after, cursor }) {
+    /** @param {Omit<Page, 'more'>} page  what it removes was staged before, and is not told again */
+    async stage({ records, removed, after, cursor }) {
       const rows = await Promise.all(records.map(record => toRow(keys(), record)));
       await db.run(['staging', 'meta'], 'readwrite', async tx => {
         const meta = tx.objectStore('meta');
         const staging = await meta.get('staging');
         if (staging?.cursor !== after) return;
-        await Promise.all(rows.map(row => tx.objectStore('staging').put(row)));
+        const store = tx.objectStore('staging');
+        await Promise.all(removed.map(id => store.delete(id)));
+        await Promise.all(rows.map(row => store.put(row)));
         await meta.put({ ...staging, cursor }, 'staging');
       });
     },

@@ -65,8 +65,9 @@ async function fetchAfresh(ledger, server, cursor) {
       cursor = '';
       continue;
     }
-    await ledger.stage({ records: page.records, after: cursor, cursor: page.cursor });
-    taken += page.records.length;
+    const { records, removed = [] } = page;
+    await ledger.stage({ records, removed, after: cursor, cursor: page.cursor });
+    taken += records.length;
     cursor = page.cursor;
     if (!page.more) break;
   }

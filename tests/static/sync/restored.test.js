@@ -217,6 +217,31 @@ test('a removal whose page was not stored happens with the next try', async () =
   assert.equal(ledger.find(examination.id), undefined);
 });
 
+test('what leaves the scope while a fresh fetch stands half done is not there when it is complete', async () => {
+  const server = clinic({ page: 1 });
+  const [maker, nurse] = [await openPhone(), await openPhone({ author: 'mei' })];
+  const { patient, examination } = await savePatient(maker, 'Ilse');
+  const { patient: bram } = await savePatient(maker, 'Bram');
+  for (const ledger of [maker, nurse]) await untilDone(ledger, server);
+  server.scope = 'theatre';
+  let pulls = 0;
+  server.before = what => {
+    if (what === 'pull' && (pulls += 1) === 4) throw unreachable();
+  };
+  assert.equal((await round(nurse, server)).end, 'later');
+
+  server.before = () => {};
+  server.removed = [examination.id];
+  server.hides = ({ kind }) => kind === 'examination';
+  await untilDone(nurse, server);
+  assert.deepEqual(server.removed, [], 'it was told once');
+  assert.deepEqual(ids(nurse.records.get()), ids([patient, bram]));
+  assert.equal((await nurse.place()).staging, null);
+  nurse.close();
+  const again = await openPhone({ author: 'mei', place: nurse.place_, device: nurse.device });
+  assert.deepEqual(ids(again.records.get()), ids([patient, bram]));
+});
+
 test('restored at any points of a storm, with a phone lost on the way: nothing that a phone still holds is lost, and each is there once', async () => {
   for (let seed = 1; seed <= 25; seed += 1) {
     const random = mulberry(seed);
