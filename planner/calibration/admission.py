@@ -22,6 +22,7 @@ class Confounder(StrEnum):
     CHANGED_IN_THEATRE = "something else was done than planned"
     COMPLICATION = "a complication at the operation"
     PALSY_OR_RESTRICTION = "a palsy or a restriction"
+    AIMED_AT_NEAR = "the dose was chosen for the deviation at near"
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -35,7 +36,7 @@ class PastCase:
     promised_pd: Annotated[float, Within(1, 200, "prism dioptres")]
     achieved_pd: Annotated[float, Within(-200, 300, "prism dioptres")]
     days_after: Annotated[int, Within(0, 20000, "days")]
-    confounders: Annotated[tuple[Confounder, ...], Length(0, 6)] = ()
+    confounders: Annotated[tuple[Confounder, ...], Length(0, 7)] = ()
 
     @property
     def ratio(self) -> float:

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from planner.calibration.admission import Confounder
 from planner.followup.aftercare import Aftercare
 from planner.operation.differences import AS_PLANNED, difference
+from planner.records.case import Aim
 from planner.records.diagnosis import Diagnosis
 from planner.records.motility import Pull
 from planner.records.operation import MuscleState
@@ -52,6 +53,8 @@ def _confounders(care: Aftercare, days_after: int, reoperated_days: int | None) 
         yield Confounder.COMPLICATION
     if _is_palsy_or_restriction(care):
         yield Confounder.PALSY_OR_RESTRICTION
+    if care.plan.case.aim is Aim.NEAR:
+        yield Confounder.AIMED_AT_NEAR
 
 
 def _is_palsy_or_restriction(care: Aftercare) -> bool:

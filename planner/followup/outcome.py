@@ -2,6 +2,10 @@
 
 Both count the horizontal deviation at distance, eso +, against the signed plan's expectation there; an operation whose
 plan tells none gives nothing. The sides are not told apart: the same option on either eye is one family.
+
+A plan that answers the deviation at near teaches nothing. Of it distance is promised the same correction, often more
+than there is, which no table claims; and counted at near it would be another figure than its family's, for near moves
+with accommodation as distance does not.
 """
 
 from __future__ import annotations

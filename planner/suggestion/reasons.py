@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from planner.dosing.recipe import Recipe
 from planner.followup.confounders import PALSY_OR_RESTRICTION
 from planner.provenance import Mark, Provenance
+from planner.records.case import Aim
 from planner.records.motility import Pull
 from planner.situation import Situation
 from planner.values.statement import Statement
@@ -23,6 +24,8 @@ def reasons(situation: Situation, recipe: Recipe) -> Iterator[Statement]:
         yield _reason("not_with_a_palsy", "your own cases are without palsy or restriction")
     if any(situation.earlier(move.eye, move.muscle) for move in recipe.moves):
         yield _reason("not_on_operated_muscles", "your own cases are of muscles that were not operated before")
+    if situation.case.aim is Aim.NEAR:
+        yield _reason("not_aimed_at_near", "your own cases were dosed for the deviation at distance")
 
 
 def _reason(code: str, why: str) -> Statement:

@@ -143,6 +143,16 @@ def test_a_muscle_that_was_operated_before_confounds():
     assert taught(cared(pieces, AT_45, operation=RECORD)).confounders == ("one of the muscles was operated before",)
 
 
+def test_a_dose_chosen_for_near_teaches_nothing_of_its_family():
+    """20 Δ at distance and 40 Δ at near, dosed for near: all is well at distance, which was promised 40 Δ there."""
+    near = signed("recess-both-mr", straight(20), straight(40, at="near"), aim="near")
+    case = taught(cared(near, visit("Weeks 6 to 8", 45, straight(0), straight(4, at="near"))))
+
+    assert (case.promised_pd, case.achieved_pd) == (40.0, 20.0)
+    assert case.confounders == ("the dose was chosen for the deviation at near",)
+    assert admitted(Question(family="recess-both-mr", cases=(case,))) == ()
+
+
 @pytest.mark.parametrize(("days", "confounders"), [(46, ()), (45, ("operated again before the follow-up",))])
 def test_another_operation_confounds_what_was_seen_after_it(days, confounders):
     assert taught(cared(ESO_40, AT_45), reoperated_days=days).confounders == confounders

@@ -22,10 +22,10 @@ IDS = {
 }
 
 
-def signed(option, *readings, table="wright-after-parks", combine=(), **examination):
+def signed(option, *readings, table="wright-after-parks", combine=(), aim="distance", **examination):
     """The JSON of a plan and of its signature."""
     body = {"schema": 1, "examined_on": "2026-11-02", "readings": list(readings), **examination}
-    case = read(Case, {"schema": 1, "examination": body, "table": table, "combine": list(combine)})
+    case = read(Case, {"schema": 1, "examination": body, "table": table, "combine": list(combine), "aim": aim})
     chosen = plan(
         Choice(
             case=case,

@@ -133,6 +133,12 @@ def test_a_patient_unlike_those_who_taught_gets_no_suggestion(more, code):
     assert (said["doses"], said["does_pd"], codes(said)) == ([], None, [code])
 
 
+def test_a_dose_for_near_gets_no_suggestion_from_doses_for_distance():
+    said = suggested(case(straight(20), straight(40, at="near")) | {"aim": "near"})
+
+    assert (said["doses"], said["does_pd"], codes(said)) == ([], None, ["not_aimed_at_near"])
+
+
 def test_cases_that_do_not_teach_do_not_count():
     (calibration,) = column(case(straight(40)), cases=past(0.8, days_after=300))["calibrations"]
 
