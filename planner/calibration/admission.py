@@ -17,7 +17,7 @@ class Confounder(StrEnum):
     """What makes a result say something else than the dose."""
 
     REOPERATION = "operated again before the follow-up"
-    EARLIER_OPERATION = "one of the muscles was operated before"
+    EARLIER_OPERATION = "a horizontal muscle of either eye, or one of these muscles, was operated before"
     ADJUSTED = "the suture was moved afterwards"
     CHANGED_IN_THEATRE = "something else was done than planned"
     COMPLICATION = "a complication at the operation"

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterable, Iterator
 
+from planner.anatomy import Eye, Muscle
 from planner.calibration.admission import Confounder
 from planner.followup.aftercare import Aftercare
 from planner.operation.differences import AS_PLANNED, difference
 from planner.records.case import Aim
 from planner.records.diagnosis import Diagnosis
+from planner.records.examination import PreviousOperation
 from planner.records.motility import Pull
 from planner.records.operation import MuscleState
 
+HORIZONTAL = (Muscle.MR, Muscle.LR)
 PALSY_OR_RESTRICTION = frozenset(
     {
         Diagnosis.THIRD_NERVE_PALSY,
@@ -43,7 +46,7 @@ def _confounders(care: Aftercare, days_after: int, reoperated_days: int | None) 
     if reoperated_days is not None and reoperated_days <= days_after:
         yield Confounder.REOPERATION
     done = {(each.eye, each.muscle) for each in operation.muscles if each.done}
-    if any((each.eye, each.muscle) in done for each in examination.previous_operations):
+    if is_operated_before(examination.previous_operations, done):
         yield Confounder.EARLIER_OPERATION
     if care.adjustment is not None and care.adjustment.moved:
         yield Confounder.ADJUSTED
@@ -55,6 +58,11 @@ def _confounders(care: Aftercare, days_after: int, reoperated_days: int | None) 
         yield Confounder.PALSY_OR_RESTRICTION
     if care.plan.case.aim is Aim.NEAR:
         yield Confounder.AIMED_AT_NEAR
+
+
+def is_operated_before(earlier: Iterable[PreviousOperation], now: Collection[tuple[Eye, Muscle]]) -> bool:
+    """A horizontal rectus of either eye, for what was done to it is part of the deviation; or a muscle of ``now``."""
+    return any(each.muscle in HORIZONTAL or (each.eye, each.muscle) in now for each in earlier)
 
 
 def _is_palsy_or_restriction(care: Aftercare) -> bool:

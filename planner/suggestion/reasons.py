@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from planner.dosing.recipe import Recipe
-from planner.followup.confounders import PALSY_OR_RESTRICTION
+from planner.followup.confounders import PALSY_OR_RESTRICTION, is_operated_before
 from planner.provenance import Mark, Provenance
 from planner.records.case import Aim
 from planner.records.motility import Pull
@@ -22,8 +22,8 @@ def reasons(situation: Situation, recipe: Recipe) -> Iterator[Statement]:
         each.result is Pull.RESTRICTED for each in examination.forced_ductions
     ):
         yield _reason("not_with_a_palsy", "your own cases are without palsy or restriction")
-    if any(situation.earlier(move.eye, move.muscle) for move in recipe.moves):
-        yield _reason("not_on_operated_muscles", "your own cases are of muscles that were not operated before")
+    if is_operated_before(examination.previous_operations, {(move.eye, move.muscle) for move in recipe.moves}):
+        yield _reason("not_after_earlier_operation", "your own cases had no earlier operation on a horizontal muscle")
     if situation.case.aim is Aim.NEAR:
         yield _reason("not_aimed_at_near", "your own cases were dosed for the deviation at distance")
 

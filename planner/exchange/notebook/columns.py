@@ -91,7 +91,12 @@ COLUMNS: Final = (
         )
     ),
     Column(name="reoperated_day", needed=False, words="days until operated again, empty if never", example=""),
-    Column(name="operated_before", needed=True, words="a muscle had been operated before: yes or no", example="no"),
+    Column(
+        name="operated_before",
+        needed=True,
+        words="a horizontal muscle of either eye, or one of these, had been operated before: yes or no",
+        example="no",
+    ),
     Column(name="suture_moved", needed=True, words="an adjustable suture was moved: yes or no", example="no"),
     Column(name="complication", needed=True, words="a complication at the operation: yes or no", example="no"),
     Column(name="palsy_or_restriction", needed=True, words="a palsy or a restriction: yes or no", example="no"),

@@ -135,12 +135,24 @@ def test_sutures_tied_as_they_were_confound_nothing():
     assert taught(cared(ESO_40, AT_45, adjustment=MOVED | {"moved": [], "after": []})).confounders == ()
 
 
-def test_a_muscle_that_was_operated_before_confounds():
+@pytest.mark.parametrize(
+    ("eye", "muscle", "teaches"),
+    [
+        ("right", "MR", False),
+        ("left", "LR", False),  # a resection after a recession of its antagonist is no primary operation
+        ("right", "LR", False),
+        ("right", "IO", True),
+        ("left", "SR", True),
+    ],
+)
+def test_any_horizontal_muscle_that_was_operated_before_confounds(eye, muscle, teaches):
     plan, signature = ESO_40
-    examination = plan["case"]["examination"] | {"previous_operations": [BEFORE]}
+    examination = plan["case"]["examination"] | {"previous_operations": [BEFORE | {"eye": eye, "muscle": muscle}]}
     pieces = (plan | {"case": plan["case"] | {"examination": examination}}, signature)
+    case = taught(cared(pieces, AT_45, operation=RECORD))
 
-    assert taught(cared(pieces, AT_45, operation=RECORD)).confounders == ("one of the muscles was operated before",)
+    assert (case.confounders == ()) is teaches
+    assert len(admitted(Question(family="recess-both-mr", cases=(case,)))) == int(teaches)
 
 
 def test_a_dose_chosen_for_near_teaches_nothing_of_its_family():

@@ -123,7 +123,15 @@ def test_the_same_half_millimetre_is_said():
         ({"diagnoses": [{"diagnosis": "thyroid eye disease"}]}, "not_with_a_palsy"),
         (
             {"previous_operations": [{"eye": "left", "muscle": "MR", "operation": "recess", "mm": 4, "year": 2020}]},
-            "not_on_operated_muscles",
+            "not_after_earlier_operation",
+        ),
+        (
+            {
+                "previous_operations": [
+                    {"eye": "left", "muscle": "LR", "operation": "unknown", "mm": None, "year": None}
+                ]
+            },
+            "not_after_earlier_operation",
         ),
     ],
 )
