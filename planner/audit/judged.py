@@ -9,8 +9,10 @@ from planner.values.audit import Judged
 
 def judged(success: Success) -> Judged:
     """One of them in words."""
-    small = ", a small number" if success.among_seen.cases < FEW else ""
-    counts = [f"{counted(success.among_seen)} seen{small}"]
+    small = ", a small number" if success.among_judged.cases < FEW else ""
+    counts = [f"{counted(success.among_judged)} judged{small}"]
+    if success.reoperated:
+        counts.append(f"{success.reoperated} of them failed because operated again")
     if success.missing:
         counts.append(f"{success.missing} missing")
     if success.cannot_tell:
@@ -18,8 +20,8 @@ def judged(success: Success) -> Judged:
     return Judged(
         id=success.id,
         definition=success.words,
-        share_words=percent(success.among_seen.share),
-        interval_words=interval(success.among_seen.low, success.among_seen.high),
+        share_words=percent(success.among_judged.share),
+        interval_words=interval(success.among_judged.low, success.among_judged.high),
         counts_words=", ".join(counts),
         extremes=_extremes(success),
         provenance=success.provenance,

@@ -7,7 +7,6 @@ from collections.abc import Iterator
 from planner.audit.words import interval, operations, percent
 from planner.provenance import Mark, Provenance
 from planner.results.report import FEW, Report
-from planner.statistics import proportion
 from planner.thresholds import exceeds
 from planner.values.statement import Level, Notice
 
@@ -22,7 +21,7 @@ CALLED = Provenance(mark=Mark.COMPUTED, source="the watch over failures")
 
 def notices(report: Report, calls: int) -> Iterator[Notice]:
     """Small numbers, many missing, a call of the watch."""
-    first = report.successes[0].among_seen
+    first = report.successes[0].among_judged
     if report.few:
         reach = f" The exact interval of success runs from {interval(first.low, first.high)}." if first.cases else ""
         yield Notice(
@@ -32,12 +31,13 @@ def notices(report: Report, calls: int) -> Iterator[Notice]:
             provenance=SMALL,
             facts={"cases": float(report.cases)},
         )
-    missing = proportion(report.cases - report.residual.cases, report.cases)
+    missing = report.missing
     if missing.share is not None and exceeds(missing.share, MANY_MISSING):
         yield Notice(
             level=Level.CAUTION,
             code="many_missing",
-            text=f"{percent(missing.share)} were not seen in the window: what is told of the others may mislead.",
+            text=f"{percent(missing.share)} were neither seen in the window nor operated again by then: what is told "
+            "of the others may mislead.",
             provenance=MISSING,
             facts={"missing": float(missing.count)},
         )

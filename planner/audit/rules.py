@@ -33,6 +33,14 @@ def rules(asked: Question) -> Iterator[Statement]:
             ),
             COUNTED,
         ),
+        (
+            "operated_again",
+            (
+                f"Who was operated again by day {asked.last_days}, whatever for and whatever a visit had found, counts "
+                "as a failure by every definition and in the watch, even where nobody was seen in the window."
+            ),
+            COUNTED,
+        ),
         ("everybody", "Every operation is counted; who was not seen is missing and never left out.", COUNTED),
         ("interval", "Intervals of shares are exact and hold the truth at least 95 times of 100.", EXACT),
         (
@@ -43,7 +51,14 @@ def rules(asked: Question) -> Iterator[Statement]:
             ),
             LASTING,
         ),
-        ("watch", "The watch counts who is not within 10 Δ at that visit, in the order of the operations.", WATCH),
+        (
+            "watch",
+            (
+                "The watch counts who is not within 10 Δ at that visit or was operated again by then, in the order of "
+                "the operations."
+            ),
+            WATCH,
+        ),
         (
             "unadjusted",
             "Nothing is adjusted for how hard the cases were: compare the case mix before comparing groups.",

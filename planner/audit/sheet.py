@@ -16,7 +16,7 @@ from planner.audit.words import NOTHING, interval, operations, percent
 from planner.disclaimer import DISCLAIMER
 from planner.results import GroupReport, report_groups
 from planner.results.grouping import Grouping, grouped
-from planner.results.report import followed_of, last_visit
+from planner.results.report import followed_of
 from planner.results.result import Result
 from planner.values.audit import Audit, Figures, GroupAudit, GroupLine
 from planner.values.statement import Level, Notice
@@ -52,7 +52,7 @@ def audit(asked: Question) -> Audit:
 
 
 def _line(asked: Question, group: GroupReport) -> GroupLine:
-    first = group.report.successes[0].among_seen
+    first = group.report.successes[0].among_judged
     reach = f" ({interval(first.low, first.high)})" if first.cases else ""
     return GroupLine(
         name=group.name,
@@ -66,7 +66,7 @@ def _line(asked: Question, group: GroupReport) -> GroupLine:
 
 def _group(asked: Question, group: GroupReport, results: Sequence[Result]) -> GroupAudit:
     report = group.report
-    visits = (last_visit(result, asked.first_days, asked.last_days) for result in results)
+    visits = (asked.window.last_visit(result) for result in results)
     left = tuple(visit.distance_pd for visit in visits if visit)
     followed = followed_of(results)
     outside = sum(bool(result.seen) for result in results) - len(followed)
@@ -76,7 +76,7 @@ def _group(asked: Question, group: GroupReport, results: Sequence[Result]) -> Gr
         own=_is_own(asked, group.name),
         cases=report.cases,
         notices=tuple(notices(report, len(group.watched.calls))),
-        numbers=tuple(numbers(report, results, f"day {asked.first_days} to day {asked.last_days}")),
+        numbers=tuple(numbers(report, results, asked.window)),
         judged=tuple(judged(success) for success in report.successes),
         charts=(
             achieved(report),

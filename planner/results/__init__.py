@@ -2,11 +2,13 @@
 
 ``result``       one operation and what was seen of it afterwards
 ``definitions``  one module per published or usual definition of success; several are told at once
+``window``       the days of the visits that count
 ``report``       a group of results as figures: seen and missing, success, residual, how long it lasts
 ``grouping``     by surgeon, family, table or diagnosis
 
-A missing visit is counted and never dropped: beside the share of those seen stand the shares if all who were not seen
-had failed, or had succeeded. Small numbers are said to be small. No definition is this project's own.
+A missing visit is counted and never dropped: beside the share of those judged stand the shares if all others had
+failed, or had succeeded. Whoever was operated again by the last day of the window is judged, as a failure. Small
+numbers are said to be small. No definition is this project's own.
 """
 
 from planner.results.grouping import GroupReport, Reporting, report_groups

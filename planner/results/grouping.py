@@ -8,9 +8,10 @@ from enum import StrEnum
 from typing import Annotated
 
 from planner.limits import Length, Unique, Within
-from planner.results.definitions.within_10 import met as within_10
-from planner.results.report import Report, last_visit, report
+from planner.results.definitions import within_10
+from planner.results.report import Report, report
 from planner.results.result import Result
+from planner.results.window import Window
 from planner.statistics import RunLengths, Vigil, run_lengths, watch
 
 
@@ -39,10 +40,15 @@ class Reporting:
     failures_worse: Annotated[float, Within(0.02, 0.95, "share of failures")] = 0.45
     limit: Annotated[float, Within(0.5, 10, "log likelihood ratio")] = 2.5
 
+    @property
+    def window(self) -> Window:
+        """The visits that count."""
+        return Window(first_days=self.first_days, last_days=self.last_days)
+
 
 @dataclass(frozen=True, kw_only=True)
 class Watched:
-    """The sum after each result that was seen, where it called, and how often it errs."""
+    """The sum after each result that was judged, where it called, and how often it errs."""
 
     ids: tuple[str, ...]
     levels: tuple[float, ...]
@@ -72,8 +78,8 @@ def report_groups(asked: Reporting) -> tuple[GroupReport, ...]:
             name=name,
             families=_counts([result.family for result in groups[name]]),
             diagnoses=_counts([result.diagnosis for result in groups[name]]),
-            report=report(groups[name], asked.first_days, asked.last_days),
-            watched=_watched(vigil, lengths, groups[name], asked),
+            report=report(groups[name], asked.window),
+            watched=_watched(vigil, lengths, groups[name], asked.window),
         )
         for name in sorted(groups)
     )
@@ -105,13 +111,13 @@ def _counts(names: list[str]) -> dict[str, int]:
     return {name: names.count(name) for name in sorted(set(names))}
 
 
-def _watched(vigil: Vigil, lengths: RunLengths, results: list[Result], asked: Reporting) -> Watched:
-    """Those who were seen in the window, by the day of their operation: the same visit as success is counted by."""
+def _watched(vigil: Vigil, lengths: RunLengths, results: list[Result], window: Window) -> Watched:
+    """Those who can be judged within 10 Δ, by the day of their operation."""
     ordered = sorted(results, key=lambda result: (result.operated_on, result.id))
-    visits = ((result.id, last_visit(result, asked.first_days, asked.last_days)) for result in ordered)
-    seen = [(id_, visit) for id_, visit in visits if visit is not None]
-    levels = watch(vigil, (not within_10(visit) for _, visit in seen))
-    ids = tuple(id_ for id_, _ in seen)
+    verdicts = ((result.id, within_10.DEFINITION.judge(result, window)) for result in ordered)
+    told = [(id_, verdict) for id_, verdict in verdicts if verdict.is_told]
+    levels = watch(vigil, (verdict.is_failure for _, verdict in told))
+    ids = tuple(id_ for id_, _ in told)
     return Watched(
         ids=ids,
         levels=levels,

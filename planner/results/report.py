@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from typing import Final
 
 from planner.provenance import Provenance
-from planner.results.definitions import DEFINITIONS, Definition
+from planner.results.definitions import DEFINITIONS, Definition, Verdict
 from planner.results.definitions.within_10 import met as within_10
 from planner.results.result import Result, Seen
+from planner.results.window import Window
 from planner.statistics import Followed, Proportion, Step, Summary, kaplan_meier, proportion, summary
 
 FEW: Final = 20
@@ -18,15 +19,17 @@ FEW: Final = 20
 
 @dataclass(frozen=True, kw_only=True)
 class Success:
-    """By one definition, at the last visit in the window: of those that can be told, and what the missing could do.
+    """By one definition: of those that can be judged, and what the others could make of it.
 
-    ``missing`` were not seen then, ``cannot_tell`` were seen without what the definition needs.
+    ``reoperated`` of those judged are failures because somebody operated again; ``missing`` were not seen in time,
+    ``cannot_tell`` were seen without what the definition needs.
     """
 
     id: str
     words: str
     provenance: Provenance
-    among_seen: Proportion
+    among_judged: Proportion
+    reoperated: int
     missing: int
     cannot_tell: int
     if_all_missing_failed: Proportion
@@ -46,6 +49,8 @@ class Pair:
 class Report:
     """``residual`` is the deviation at the last visit in the window, eso +; ``beyond`` what was achieved over expected.
 
+    ``reoperated`` counts whoever was operated again at any time, ``reoperated_in_time`` by the last day of the window.
+    ``missing`` were neither seen in the window nor operated again by its last day.
     ``lasting``: within 10 Δ at the first visit, until a visit finds more, or somebody operates again.
     """
 
@@ -55,25 +60,30 @@ class Report:
     undercorrected: Proportion
     overcorrected: Proportion
     reoperated: Proportion
+    reoperated_in_time: Proportion
+    missing: Proportion
     residual: Summary
     beyond: Summary
     pairs: tuple[Pair, ...]
     lasting: tuple[Step, ...]
 
 
-def report(results: Sequence[Result], first_days: int, last_days: int) -> Report:
+def report(results: Sequence[Result], window: Window) -> Report:
     """Counts every result, the unseen included."""
-    last = {result.id: last_visit(result, first_days, last_days) for result in results}
-    seen = [(result, visit) for result in results if (visit := last[result.id])]
+    seen = [(result, visit) for result in results if (visit := window.last_visit(result))]
+    in_time = [result for result in results if window.was_reoperated(result)]
+    known = {result.id for result, _ in seen} | {result.id for result in in_time}
     missed = [_toward(result) * visit.distance_pd for result, visit in seen if not within_10(visit)]
     pairs = tuple(_pair(result, visit) for result, visit in seen)
     return Report(
         cases=len(results),
         few=len(results) < FEW,
-        successes=tuple(_success(definition, results, last) for definition in DEFINITIONS),
+        successes=tuple(_success(definition, results, window) for definition in DEFINITIONS),
         undercorrected=proportion(sum(left > 0 for left in missed), len(seen)),
         overcorrected=proportion(sum(left < 0 for left in missed), len(seen)),
         reoperated=proportion(sum(result.reoperated_days is not None for result in results), len(results)),
+        reoperated_in_time=proportion(len(in_time), len(results)),
+        missing=proportion(len(results) - len(known), len(results)),
         residual=summary([visit.distance_pd for _, visit in seen]),
         beyond=summary([pair.achieved_pd - pair.expected_pd for pair in pairs]),
         pairs=pairs,
@@ -81,27 +91,20 @@ def report(results: Sequence[Result], first_days: int, last_days: int) -> Report
     )
 
 
-def last_visit(result: Result, first_days: int, last_days: int) -> Seen | None:
-    """The last visit in the window; what was seen after another operation is not this one's result."""
-    end = last_days if result.reoperated_days is None else min(last_days, result.reoperated_days)
-    visits = [visit for visit in result.seen if first_days <= visit.days_after <= end]
-    return max(visits, key=lambda visit: visit.days_after, default=None)
-
-
-def _success(definition: Definition, results: Sequence[Result], last: dict[str, Seen | None]) -> Success:
-    concerned = [last[result.id] for result in results if definition.concerns(result)]
-    answers = [definition.met(visit) for visit in concerned if visit]
-    met, told = answers.count(True), len(answers) - answers.count(None)
-    open_ = len(concerned) - told
+def _success(definition: Definition, results: Sequence[Result], window: Window) -> Success:
+    verdicts = [definition.judge(result, window) for result in results if definition.concerns(result)]
+    met, told = verdicts.count(Verdict.MET), sum(verdict.is_told for verdict in verdicts)
+    open_ = len(verdicts) - told
     return Success(
         id=definition.id,
         words=definition.words,
         provenance=definition.provenance,
-        among_seen=proportion(met, told),
-        missing=concerned.count(None),
-        cannot_tell=answers.count(None),
-        if_all_missing_failed=proportion(met, len(concerned)),
-        if_all_missing_succeeded=proportion(met + open_, len(concerned)),
+        among_judged=proportion(met, told),
+        reoperated=verdicts.count(Verdict.REOPERATED),
+        missing=verdicts.count(Verdict.MISSING),
+        cannot_tell=verdicts.count(Verdict.CANNOT_TELL),
+        if_all_missing_failed=proportion(met, len(verdicts)),
+        if_all_missing_succeeded=proportion(met + open_, len(verdicts)),
     )
 
 

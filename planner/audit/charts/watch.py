@@ -18,7 +18,7 @@ HALF_YEAR = 6
 
 
 def watched(found: Watched, results: Sequence[Result], asked: Question) -> Charted:
-    """The sum after each case that was seen; a call where it reaches the limit, after which it begins anew."""
+    """The sum after each case that was judged; a call where it reaches the limit, after which it begins anew."""
     lengths = found.run_lengths
     says = (
         (
@@ -39,15 +39,15 @@ def watched(found: Watched, results: Sequence[Result], asked: Question) -> Chart
         says=says,
         figures=Figures(
             title=TITLE,
-            columns=("Operated in", "Cases seen", "Calls", "Highest sum", "Sum at the end"),
+            columns=("Operated in", "Cases judged", "Calls", "Highest sum", "Sum at the end"),
             rows=tuple(_rows(found, results)),
         ),
     )
 
 
-def _called(calls: int, seen: int) -> str:
+def _called(calls: int, judged: int) -> str:
     times = f"called {calls} time{'' if calls == 1 else 's'}" if calls else "did not call"
-    return f"It {times} in {seen} cases seen."
+    return f"It {times} in {judged} cases judged."
 
 
 def _chart(found: Watched, says: tuple[str, ...]) -> Chart:
@@ -61,7 +61,7 @@ def _chart(found: Watched, says: tuple[str, ...]) -> Chart:
     return Chart(
         title=TITLE,
         spoken=f"{TITLE}: a line over {len(found.ids)} cases against a limit. {' '.join(says)}",
-        horizontal=round_axis("Cases seen, in the order of operation", [0.0, float(len(found.ids))]),
+        horizontal=round_axis("Cases judged, in the order of operation", [0.0, float(len(found.ids))]),
         upright=round_axis("Sum", [0.0, found.limit, *found.levels]),
         layers=(
             Level(name="limit", at=found.limit),

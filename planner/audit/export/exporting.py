@@ -8,11 +8,12 @@ from string import ascii_uppercase
 from typing import Annotated
 
 from planner.audit.export.protection import protection
-from planner.audit.export.rows import COLUMNS, SHARED, Case, Window, row
+from planner.audit.export.rows import COLUMNS, SHARED, Case, row
 from planner.audit.export.suppression import HIDDEN, suppressed
 from planner.audit.export.writing import written
 from planner.errors import Fault, Refused
 from planner.limits import Length, Within
+from planner.results.window import Window
 from planner.values.statement import Notice
 
 LEAST_SHIFT_DAYS = 30

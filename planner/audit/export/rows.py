@@ -10,9 +10,9 @@ from planner.audit.export.ages import age_band
 from planner.audit.naming import family_words, table_words
 from planner.limits import IsoDate, Within
 from planner.precision.steady import steady
-from planner.results.definitions import DEFINITIONS
-from planner.results.report import last_visit
+from planner.results.definitions import DEFINITIONS, Verdict
 from planner.results.result import Result
+from planner.results.window import Window
 from planner.tables import tables
 
 BAND_PD = 5
@@ -48,20 +48,12 @@ class Case:
     born_on: Annotated[str, IsoDate()] | None = None
 
 
-@dataclass(frozen=True, kw_only=True)
-class Window:
-    """The days after the operation of the visit that counts."""
-
-    first_days: int
-    last_days: int
-
-
 def row(case: Case, shift_days: int, window: Window) -> dict[str, str]:
     """By column; the surgeon by name still, for all rows together give the codes."""
     result = case.result
-    visit = last_visit(result, window.first_days, window.last_days)
+    visit = window.last_visit(result)
     met = {
-        definition.id.replace("-", "_"): _told(definition.met(visit)) if visit and definition.concerns(result) else ""
+        definition.id.replace("-", "_"): _told(definition.judge(result, window)) if definition.concerns(result) else ""
         for definition in DEFINITIONS
     }
     return {
@@ -83,10 +75,16 @@ def row(case: Case, shift_days: int, window: Window) -> dict[str, str]:
     }
 
 
-def _told(met: bool | None) -> str:  # noqa: FBT001 -- an answer, not a switch
-    if met is None:
-        return "cannot tell"
-    return "yes" if met else "no"
+def _told(verdict: Verdict) -> str:
+    match verdict:
+        case Verdict.MET:
+            return "yes"
+        case Verdict.FAILED | Verdict.REOPERATED:
+            return "no"
+        case Verdict.CANNOT_TELL:
+            return "cannot tell"
+        case Verdict.MISSING:
+            return ""
 
 
 def _table(table: str) -> str:

@@ -6,20 +6,38 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from planner.provenance import Provenance
+from planner.results.definitions.verdict import Verdict
 from planner.results.result import Result, Seen
+from planner.results.window import Window
+
+Judge = Callable[[Result, Window], Verdict]
 
 
 @dataclass(frozen=True, kw_only=True)
 class Definition:
-    """``concerns`` says of which results it speaks, ``met`` whether a visit meets it, null where it cannot tell."""
+    """``concerns`` says of which results it speaks, ``judge`` what it makes of one, in the window asked for."""
 
     id: str
     words: str
     provenance: Provenance
     concerns: Callable[[Result], bool]
-    met: Callable[[Seen], bool | None]
+    judge: Judge
 
 
 def everybody(_result: Result) -> bool:
     """A definition for every operation."""
     return True
+
+
+def at_last_visit(met: Callable[[Seen], bool]) -> Judge:
+    """Who was operated again by the last day of the window failed; the last visit in it tells of the others."""
+
+    def judge(result: Result, window: Window) -> Verdict:
+        if window.was_reoperated(result):
+            return Verdict.REOPERATED
+        visit = window.last_visit(result)
+        if visit is None:
+            return Verdict.MISSING
+        return Verdict.MET if met(visit) else Verdict.FAILED
+
+    return judge

@@ -3,7 +3,9 @@
 from planner.provenance import Mark, Provenance
 from planner.records.examination import Constancy
 from planner.results.definitions.definition import Definition
+from planner.results.definitions.verdict import Verdict
 from planner.results.result import Result, Seen
+from planner.results.window import Window
 
 EXOTROPIA_PD = 10.0
 ESOTROPIA_PD = 6.0
@@ -29,6 +31,22 @@ def met(seen: Seen) -> bool | None:
     return None if unknown else True
 
 
+def judge(result: Result, window: Window) -> Verdict:
+    """Who was operated again by the last day of the window failed; the last visit in it tells of the others."""
+    if window.was_reoperated(result):
+        return Verdict.REOPERATED
+    visit = window.last_visit(result)
+    if visit is None:
+        return Verdict.MISSING
+    match met(visit):
+        case None:
+            return Verdict.CANNOT_TELL
+        case True:
+            return Verdict.MET
+        case False:
+            return Verdict.FAILED
+
+
 DEFINITION = Definition(
     id="pedig-exotropia",
     words=(
@@ -37,5 +55,5 @@ DEFINITION = Definition(
     ),
     provenance=Provenance(mark=Mark.PUBLISHED, source="PEDIG, intermittent exotropia, PMC6348023"),
     concerns=concerns,
-    met=met,
+    judge=judge,
 )

@@ -1,7 +1,7 @@
 """Within 10 Δ of straight at distance."""
 
 from planner.provenance import Mark, Provenance
-from planner.results.definitions.definition import Definition, everybody
+from planner.results.definitions.definition import Definition, at_last_visit, everybody
 from planner.results.result import Seen
 
 LIMIT_PD = 10.0
@@ -17,5 +17,5 @@ DEFINITION = Definition(
     words="within 10 Δ of straight at distance",
     provenance=Provenance(mark=Mark.COMMON_PRACTICE, source="success is usually counted within 10 Δ"),
     concerns=everybody,
-    met=met,
+    judge=at_last_visit(met),
 )

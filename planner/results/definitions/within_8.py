@@ -1,7 +1,7 @@
 """Within 8 Δ of straight at distance."""
 
 from planner.provenance import Mark, Provenance
-from planner.results.definitions.definition import Definition, everybody
+from planner.results.definitions.definition import Definition, at_last_visit, everybody
 from planner.results.result import Seen
 
 LIMIT_PD = 8.0
@@ -17,5 +17,5 @@ DEFINITION = Definition(
     words="within 8 Δ of straight at distance",
     provenance=Provenance(mark=Mark.COMMON_PRACTICE, source="some count success within 8 Δ"),
     concerns=everybody,
-    met=met,
+    judge=at_last_visit(met),
 )

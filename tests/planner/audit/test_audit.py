@@ -48,7 +48,7 @@ def test_the_words_of_success_are_scipy_s_exact_interval():
 
     assert judged.share_words.split() == [f"{41 / 48 * 100:.0f}", "%"]
     assert judged.interval_words.split() == [f"{exact.low * 100:.0f}", "to", f"{exact.high * 100:.0f}", "%"]
-    assert judged.counts_words == "41 of 48 seen, 12 missing"
+    assert judged.counts_words == "41 of 48 judged, 12 missing"
     assert re.findall(r"\d+", judged.extremes) == [f"{41 / 60 * 100:.0f}", f"{53 / 60 * 100:.0f}"]
 
 
@@ -84,6 +84,18 @@ def test_everybody_is_counted_whether_seen_or_not():
     assert number(group, "Operated") == "5"
     assert number(group, "Seen in the window").startswith("3 of 5, 60")
     assert number(group, "Missing in the window").startswith("2 of 5, 40")
+
+
+def test_who_was_operated_again_in_time_is_no_missing_person_but_a_failure_and_the_rules_say_so():
+    made = audited([{**each, "reoperated_days": 10} for each in left_over(None, 0)] + left_over(*[0] * 8)[2:], by="all")
+    (group,) = made.groups
+    judged = next(each for each in group.judged if each.id == "within-10")
+
+    assert number(group, "Operated again by day 120").startswith("2 of 8")
+    assert number(group, "Missing in the window").startswith("0 of 8")
+    assert judged.counts_words == "6 of 8 judged, a small number, 2 of them failed because operated again"
+    assert chart(group, "watch").says[2].endswith("in 8 cases judged.")
+    assert "counts as a failure by every definition" in {rule.code: rule.text for rule in made.rules}["operated_again"]
 
 
 @pytest.mark.parametrize(("count", "small"), [(FEW - 1, True), (FEW, False)])
@@ -138,12 +150,13 @@ def test_ten_belongs_to_success_in_the_bars_as_everywhere(left, words, outside):
     assert residual.says[1].startswith("0 of 1" if outside else "1 of 1")
 
 
-def test_every_chart_has_figures_that_add_up_to_who_was_seen():
+def test_every_chart_has_figures_that_add_up_to_who_was_seen_or_judged():
     group = of_all(MANY)
     seen = int(number(group, "Seen in the window").split()[0])
+    judged = len(MANY) - int(number(group, "Missing in the window").split()[0])
 
-    for code in ("achieved", "residual", "watch"):
-        assert sum(int(row[1]) for row in chart(group, code).figures.rows) == seen
+    for code, cases in (("achieved", seen), ("residual", seen), ("watch", judged)):
+        assert sum(int(row[1]) for row in chart(group, code).figures.rows) == cases
     for each in group.charts:
         assert all(len(row) == len(each.figures.columns) for row in each.figures.rows)
 
@@ -160,7 +173,7 @@ def test_the_watch_says_how_often_it_errs_and_calls_where_failures_run_together(
     watch = chart(group, "watch")
 
     assert re.search(r"calls falsely once in about \d+ cases", watch.says[1])
-    assert watch.says[2] == "It called 1 time in 46 cases seen."
+    assert watch.says[2] == "It called 1 time in 46 cases judged."
     assert "watch_calls" in [each.code for each in group.notices]
     assert "call" in [mark.words for mark in watch.picture.marks if isinstance(mark, Label)]
 

@@ -12,9 +12,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from planner.audit.export.ages import age_band
-from planner.audit.export.rows import CLINICS_OWN, COLUMNS, SHARED, Case, Window, row
+from planner.audit.export.rows import CLINICS_OWN, COLUMNS, SHARED, Case, row
 from planner.audit.export.suppression import HIDDEN, SMALLEST, suppressed
 from planner.codec import read
+from planner.results.window import Window
 from tests.fixtures.demo.two_years.told import BY_ID, CLINIC, RECORDS, of_kind
 from tests.planner.audit.generated import results, said
 

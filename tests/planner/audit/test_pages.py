@@ -32,6 +32,7 @@ def test_everything_of_the_screen_is_on_it():
         assert not [words for words in told if " ".join(words.split()) not in TEXT]
     for rule in made["rules"]:
         assert rule["provenance"]["source"] in TEXT
+        assert " ".join(rule["text"].split()) in TEXT
 
 
 def test_no_operation_is_named_by_its_record():

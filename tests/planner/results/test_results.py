@@ -47,11 +47,11 @@ def success(report, id_="within-10"):
 
 
 @pytest.mark.check_value
-def test_the_share_of_those_seen_has_the_exact_interval():
+def test_the_share_of_those_judged_has_the_exact_interval():
     """SciPy's exact interval of 7 in 9."""
     report = of_all(*(result(place, (60, 4 if place < 7 else 20)) for place in range(9)))
     expected = stats.binomtest(7, 9).proportion_ci(method="exact")
-    ours = success(report).among_seen
+    ours = success(report).among_judged
 
     assert (ours.count, ours.cases) == (7, 9)
     assert (ours.low, ours.high) == pytest.approx((expected.low, expected.high))
@@ -62,7 +62,7 @@ def test_who_was_not_seen_is_counted_and_both_extremes_are_told():
     told = success(report)
 
     assert report.cases == 5
-    assert (told.among_seen.count, told.among_seen.cases, told.missing) == (2, 3, 2)
+    assert (told.among_judged.count, told.among_judged.cases, told.missing) == (2, 3, 2)
     assert (told.if_all_missing_failed.count, told.if_all_missing_failed.cases) == (2, 5)
     assert (told.if_all_missing_succeeded.count, told.if_all_missing_succeeded.cases) == (4, 5)
 
@@ -120,8 +120,40 @@ def test_that_definition_speaks_of_exodeviations_only():
 def test_what_was_seen_after_another_operation_is_not_this_ones_result():
     report = of_all(result(0, (40, 20), (60, 0), reoperated_days=50))
 
-    assert success(report).among_seen.count == 0
-    assert report.reoperated.count == 1
+    assert report.residual.median == 20
+    assert (success(report).among_judged.count, report.reoperated.count) == (0, 1)
+
+
+@pytest.mark.parametrize(
+    ("visits", "again", "missing", "failed"),
+    [
+        ([(5, 45)], 10, 0, 1),
+        ([], 10, 0, 1),
+        ([(60, 2)], 120, 0, 1),
+        ([(60, 2)], 121, 0, 0),
+        ([], 121, 1, 0),
+    ],
+    ids=["slipped, redone early", "never measured", "straight, redone in time", "straight, redone later", "unseen"],
+)
+def test_who_is_operated_again_by_the_last_day_failed_by_every_definition_and_is_not_missing(
+    visits, again, missing, failed
+):
+    report = of_all(result(0, *visits, before_pd=-30.0, reoperated_days=again))
+
+    assert report.missing.count == missing
+    for each in (success(report), success(report, "within-8")):
+        assert (each.reoperated, each.missing) == (failed, missing)
+        assert each.among_judged.cases == 1 - missing
+        assert each.among_judged.count == 1 - missing - failed
+        assert each.if_all_missing_succeeded.count == 1 - failed
+
+
+def test_the_watch_calls_where_muscles_slip_and_are_operated_again_before_anybody_is_seen():
+    slipped = (result(place, (3, 50), (60, 0), reoperated_days=10) for place in range(6))
+    (group,) = report_groups(Reporting(results=tuple(slipped)))
+
+    assert len(group.watched.ids) == 6
+    assert group.watched.calls
 
 
 def test_success_lasts_until_a_visit_finds_more_or_somebody_operates_again():

@@ -6,7 +6,7 @@ import { html } from '../../vendor/preact.js';
 /** @param {{lines: Line[], chosen?: string, onChoose: (name: string) => void}} props */
 export function Groups({ lines, chosen, onChoose }) {
   return html`<fieldset class="results-groups">
-    <legend>Groups, and within 10 Δ of those seen</legend>
+    <legend>Groups, and within 10 Δ of those judged</legend>
     ${lines.map(
       (line) => html`<label class="results-group" key=${line.name}>
         <input type="radio" name="results-group" checked=${line.name === chosen} onChange=${() => onChoose(line.name)} />
