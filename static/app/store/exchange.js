@@ -50,9 +50,11 @@ export function exchange(db, keys) {
     /**
      * Not written through to the disk before it counts: what a failing phone forgets of it is sent again and answered the same.
      *
+     * Another tab may have put a correction under the same id meanwhile: the answer is then not about what is here, which waits.
+     *
      * @param {Verdict[]} verdicts
      * @param {Step | null} [step]  taken only from where this phone stands, and only with all that was sent still here
-     * @returns {Promise<boolean>}  whether it was taken
+     * @returns {Promise<{stepped: boolean, stale: Set<string>}>}  whether it was taken, and the ids of what was corrected meanwhile
      */
     async settle(verdicts, step = null) {
       const reasons = new Map(await Promise.all(
@@ -61,23 +63,27 @@ export function exchange(db, keys) {
           return /** @type {const} */ ([id, await seal(keys(), `reason:${id}`, { code, text, field })]);
         }),
       ));
-      const sent = new Map(verdicts.filter(({ to }) => to === 'sent').map(({ id, answer }) => [id, answer]));
+      const made = new Map(verdicts.map(({ id, made }) => [id, made]));
       return db.run(['records', 'outbox', 'meta'], 'readwrite', async tx => {
         const outbox = tx.objectStore('outbox');
+        const entries = await rowsOf(outbox, made);
+        const stale = new Set(entries.filter(({ id, since }) => since !== made.get(id)).map(({ id }) => id));
+        const sent = new Map(verdicts.filter(({ id, to }) => to === 'sent' && !stale.has(id)).map(({ id, answer }) => [id, answer]));
         const rows = await rowsOf(tx.objectStore('records'), sent);
         for (const row of rows) {
           const { position = null, received_at: receivedAt = null, receipt = row.receipt ?? null } = sent.get(row.id) ?? {};
           tx.objectStore('records').put({ ...row, position, receivedAt, receipt });
         }
         await dropAll(outbox, sent);
-        await Promise.all([...reasons].map(async ([id, reason]) => {
-          const entry = await outbox.get(id);
-          if (entry) await outbox.put({ ...entry, ...reason, state: 'attention' });
-        }));
+        for (const entry of entries) {
+          const reason = !stale.has(entry.id) && reasons.get(entry.id);
+          if (reason) await outbox.put({ ...entry, ...reason, state: 'attention' });
+        }
         const meta = tx.objectStore('meta');
-        if (!step || rows.length < sent.size || (await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== step.after) return false;
+        if (!step || stale.size || rows.length < sent.size) return { stepped: false, stale };
+        if ((await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== step.after) return { stepped: false, stale };
         await meta.put(step.cursor, 'cursor');
-        return true;
+        return { stepped: true, stale };
       });
     },
 
@@ -98,17 +104,14 @@ export function exchange(db, keys) {
      */
     async takeIn({ records, removed, after, cursor, more }, find) {
       const rows = await Promise.all(records.map(record => toRow(keys(), record)));
-      const same = new Set(records.filter(record => isSame(find(record.id), record)).map(record => record.id));
+      const same = sameHere(records, find);
       return db.run(['records', 'outbox', 'meta'], 'readwrite', async tx => {
         const meta = tx.objectStore('meta');
         if ((await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== after) return { taken: new Set(), removed: [] };
         const store = tx.objectStore('records');
         const outbox = tx.objectStore('outbox');
-        const waiting = new Set(await outbox.getAllKeys());
-        for (const id of await carriedIds(outbox)) same.add(id);
-        // The clinic's copy of an unsent record is the answer to a push whose reply was lost. One that differs is no such
-        // answer: ours stays, and its push will say so. Of what is only carried here, the clinic's copy is always the answer.
-        const taken = rows.filter(row => !waiting.has(row.id) || same.has(row.id));
+        const waiting = await entriesOf(outbox);
+        const taken = rows.filter(row => isTaken(row, waiting, same));
         const gone = removed.filter(id => !waiting.has(id));
         await Promise.all(gone.map(id => store.delete(id)));
         await Promise.all(taken.map(row => store.put(row)));
@@ -165,7 +168,7 @@ export function exchange(db, keys) {
         (await tx.objectStore('meta').get('staging'))?.cursor === reached ? tx.objectStore('staging').getAll() : null);
       if (!staged) return;
       const { opened } = await fromRows(keys(), staged);
-      const same = new Set(opened.filter(record => isSame(find(record.id), record)).map(record => record.id));
+      const same = sameHere(opened, find);
       const fetched = new Set(staged.map(row => row.id));
       await db.run(['records', 'staging', 'outbox', 'meta'], 'readwrite', async tx => {
         const records = tx.objectStore('records');
@@ -173,8 +176,7 @@ export function exchange(db, keys) {
         const meta = tx.objectStore('meta');
         const staging = /** @type {Staging | undefined} */ (await meta.get('staging'));
         if (staging?.cursor !== reached) return;
-        const waiting = new Set(await outbox.getAllKeys());
-        for (const id of await carriedIds(outbox)) same.add(id);
+        const waiting = await entriesOf(outbox);
         const lacking = (await records.getAllKeys()).filter(id => !waiting.has(id) && !fetched.has(id))
           .map(id => find(String(id))).filter(record => record !== undefined).sort(inFeedOrder);
         for (const record of lacking) {
@@ -182,7 +184,7 @@ export function exchange(db, keys) {
           else await outbox.put({ ...(await newEntry(outbox, record.id, record.recorded_at)), offered: true });
         }
         for (const row of staged) {
-          if (waiting.has(row.id) && !same.has(row.id)) continue;
+          if (!isTaken(row, waiting, same)) continue;
           await records.put(row);
           await outbox.delete(row.id);
         }
@@ -234,12 +236,36 @@ function spanOf(ids) {
 }
 
 /**
- * @param {any} outbox  the store
- * @returns {Promise<string[]>}  ids of the records that other devices made and this one carries
+ * The clinic's copy of an unsent record is the answer to a push whose reply was lost. One that differs is no such answer: ours
+ * stays, and its push will say so; so it is where another tab has corrected ours since. Of what is only carried here, the
+ * clinic's copy is always the answer.
+ *
+ * @param {{id: string}} row  the clinic's
+ * @param {Map<string, any>} waiting
+ * @param {Map<string, string>} same
  */
-async function carriedIds(outbox) {
+function isTaken({ id }, waiting, same) {
+  const entry = waiting.get(id);
+  return !entry || Boolean(entry.carried) || entry.since === same.get(id);
+}
+
+/**
+ * @param {LedgerRecord[]} records  the clinic's
+ * @param {Find} find
+ * @returns {Map<string, string>}  when those were made that are the same here, by id
+ */
+function sameHere(records, find) {
+  const ours = records.filter(record => isSame(find(record.id), record)).map(({ id }) => /** @type {LedgerRecord} */ (find(id)));
+  return new Map(ours.map(({ id, recorded_at }) => [id, recorded_at]));
+}
+
+/**
+ * @param {any} outbox  the store
+ * @returns {Promise<Map<string, any>>}  by id
+ */
+async function entriesOf(outbox) {
   const rows = await outbox.getAll();
-  return rows.filter((/** @type {any} */ row) => row.carried).map((/** @type {any} */ row) => row.id);
+  return new Map(rows.map((/** @type {any} */ row) => [row.id, row]));
 }
 
 /**
@@ -259,6 +285,27 @@ function isOfRestored(staging) {
  */
 function inFeedOrder(a, b) {
   return (a.position ?? Infinity) - (b.position ?? Infinity) || (a.id < b.id ? -1 : 1);
+}
+
+/** @typedef {{record: LedgerRecord, row: import('./rows.js').Row}} Sealed */
+/**
+ * A record just made, with its entry behind all others.
+ *
+ * @param {import('./db.js').Transaction} tx  on records and outbox
+ * @param {Sealed} anew
+ * @param {Sealed | null} inPlace  the same under the id of the refused record that it corrects, whose turn it takes: unless another
+ *   tab has sent that one again meanwhile, for the clinic may have it by now
+ * @returns {Promise<{record: LedgerRecord, entry: any}>}
+ */
+export async function addMade(tx, anew, inPlace) {
+  const outbox = tx.objectStore('outbox');
+  const refused = inPlace && (await outbox.get(inPlace.record.id));
+  const { record, row } = inPlace && refused?.state === 'attention' ? inPlace : anew;
+  await tx.objectStore('records').put(row);
+  const fresh = /** @type {any} */ (await newEntry(outbox, record.id, record.recorded_at));
+  const entry = { ...fresh, sequence: (await outbox.get(record.id))?.sequence ?? fresh.sequence };
+  await outbox.put(entry);
+  return { record, entry };
 }
 
 /**

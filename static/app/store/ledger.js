@@ -11,7 +11,7 @@ import { database } from './db.js';
 import { draftBook } from './drafts.js';
 import { entrance } from './entrance.js';
 import { envelope } from './envelope.js';
-import { exchange, newEntry } from './exchange.js';
+import { addMade, exchange } from './exchange.js';
 import { inPlaceOf } from './outbox.js';
 import { fromRows, toRow } from './rows.js';
 import { LEDGER_STEPS } from './schema.js';
@@ -201,28 +201,24 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
     async save(kind, { id, patient, supersedes, body, draft }) {
       const made = await envelope({ id, kind, patient, supersedes, body, from: { clinic, author, device } });
       const [refused, ...more] = made.supersedes.filter(isRefused).map(find);
-      const record = refused && !more.length ? inPlaceOf(made, refused) : made;
-      const row = await toRow(opened(), record);
+      const sealed = async (/** @type {LedgerRecord} */ record) => ({ record, row: await toRow(opened(), record) });
+      const inPlace = refused && !more.length ? await sealed(inPlaceOf(made, refused)) : null;
+      const anew = await sealed(made);
       const taken = draft === undefined ? null : await drafts.take(draft);
       let entered;
       try {
         entered = await db.run(['records', 'outbox', 'drafts'], 'readwrite', async tx => {
-          await tx.objectStore('records').put(row);
-          const entries = tx.objectStore('outbox');
-          const entry = await newEntry(entries, record.id, record.recorded_at);
-          const { sequence } = (await entries.get(record.id)) ?? entry;
-          await entries.put({ ...entry, sequence });
           if (taken) await tx.objectStore('drafts').delete(taken.key);
-          return { ...entry, sequence };
+          return addMade(tx, anew, inPlace);
         }, { strict: true });
       } catch (error) {
         if (draft !== undefined && taken?.value !== undefined) drafts.keep(draft, taken.value);
         throw error;
       }
-      const stored = Object.freeze({ ...record, position: null, received_at: null });
+      const stored = Object.freeze({ ...entered.record, position: null, received_at: null });
       show([stored]);
-      await joinOutbox(entered);
-      tellOthers([record.id]);
+      await joinOutbox(entered.entry);
+      tellOthers([stored.id]);
       return stored;
     },
 
@@ -262,17 +258,18 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
      * @returns {Promise<boolean>}  whether the step in the feed was taken
      */
     async settle(verdicts, step) {
-      const taken = await rows.settle(verdicts, step);
-      const sent = verdicts.filter(({ to, id }) => to === 'sent' && byId.has(id));
+      const { stepped, stale } = await rows.settle(verdicts, step);
+      const settled = verdicts.filter(({ id }) => !stale.has(id));
+      const sent = settled.filter(({ to, id }) => to === 'sent' && byId.has(id));
       show(sent.map(({ id, answer }) => Object.freeze({
         .../** @type {LedgerRecord} */ (byId.get(id)),
         position: answer?.position ?? null,
         received_at: answer?.received_at ?? null,
         receipt: answer?.receipt ?? byId.get(id)?.receipt ?? null,
       })));
-      await leaveOutbox(verdicts);
+      await leaveOutbox(settled);
       tellOthers(sent.map(({ id }) => id));
-      return taken;
+      return stepped;
     },
 
     /** @param {import('./exchange.js').Page} page */

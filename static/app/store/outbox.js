@@ -38,7 +38,13 @@
  * @property {string | null} [field]
  * @property {boolean | null} [retryable]
  */
-/** @typedef {{id: string, to: 'sent' | 'waiting' | 'attention', answer: Answer | null}} Verdict */
+/**
+ * @typedef {object} Verdict
+ * @property {string} id
+ * @property {string} made  when the record that was sent was made: a correction under the same id was made later
+ * @property {'sent' | 'waiting' | 'attention'} to
+ * @property {Answer | null} answer
+ */
 
 const MOST_RECORDS = 200;
 const MOST_LETTERS = 1_000_000;
@@ -85,7 +91,7 @@ export function verdicts(batch, answers) {
     const answer = byId.get(record.id) ?? null;
     const to = destination(answer, mentionsAny(record, notThrough));
     if (to !== 'sent') notThrough.add(record.id);
-    return { id: record.id, to, answer };
+    return { id: record.id, made: record.recorded_at, to, answer };
   });
 }
 

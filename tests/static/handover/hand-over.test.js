@@ -8,7 +8,7 @@ import { push } from '../../../static/app/sync/push.js';
 import { pull } from '../../../static/app/sync/pull.js';
 import { clinic } from '../support/clinic.mjs';
 import { give, seen, take, WORDS } from '../support/hand.mjs';
-import { openPhone, PATIENT, phone, rawText, savePatient, SECRET } from '../support/phone.mjs';
+import { openPhone, PATIENT, phone, rawText, savePatient, SECRET, verdict } from '../support/phone.mjs';
 
 const KEY = 'ab'.repeat(32);
 
@@ -19,7 +19,7 @@ async function sealingPhone(options) {
   return ledger;
 }
 
-const refuse = (ledger, id) => ledger.settle([{ id, to: 'attention', answer: { id, status: 'rejected', code: 'too_long', text: 'Too long.' } }]);
+const refuse = (ledger, id) => ledger.settle([verdict(ledger, id, 'attention', { status: 'rejected', code: 'too_long', text: 'Too long.' })]);
 const toSend = ledger => nextBatch([...ledger.outbox.get()], ledger.find).map(({ id }) => id);
 
 test('what one phone made without a network is on the other at once, and told whose it is', async () => {

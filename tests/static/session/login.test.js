@@ -8,7 +8,7 @@ import { openDevice } from '../../../static/app/store/device.js';
 import { openLedger } from '../../../static/app/store/ledger.js';
 import { noteStorage, storageState } from '../../../static/app/store/protection.js';
 import { observable } from '../../../static/app/observable.js';
-import { PATIENT, SECRET } from '../support/phone.mjs';
+import { PATIENT, SECRET, verdict } from '../support/phone.mjs';
 import { within } from '../support/within.mjs';
 
 const HARBOUR = { id: 'c1', name: 'Harbour Clinic', role: 'surgeon' };
@@ -203,7 +203,7 @@ test('signing out with everything sent leaves nothing on the phone', async () =>
 test('signing out tries to send first, and then needs no confirmation', async () => {
   const phone = await working();
   const { id } = await save(phone);
-  phone.sendBeforeLeaving(() => phone.ledger.get().settle([{ id, to: 'sent', answer: { id, status: 'accepted', position: 1 } }]));
+  phone.sendBeforeLeaving(() => phone.ledger.get().settle([verdict(phone.ledger.get(), id, 'sent', { status: 'accepted', position: 1 })]));
   await phone.signOut();
   assert.equal(phone.phase(), 'signed-out');
 });

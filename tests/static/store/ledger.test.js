@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { openPhone, PATIENT, phone, rawText, savePatient, SECRET } from '../support/phone.mjs';
+import { openPhone, PATIENT, phone, rawText, savePatient, SECRET, verdict } from '../support/phone.mjs';
 import { within } from '../support/within.mjs';
 
 test('a saved record is there after a restart, with its entry in the outbox', async () => {
@@ -19,8 +19,8 @@ test('nothing of a patient lies in clear in the database: not in a record, a dra
   const { patient, examination } = await savePatient(ledger);
   ledger.drafts.keep(`examination/${patient.id}`, { note: 'Vantongeren waits in room 2' });
   await ledger.drafts.flush();
-  const answer = { id: examination.id, status: 'rejected', code: 'bad_number', text: 'Q-20417 is taken by Vantongeren', field: 'body' };
-  await ledger.settle([{ id: examination.id, to: 'attention', answer }]);
+  const answer = { status: 'rejected', code: 'bad_number', text: 'Q-20417 is taken by Vantongeren', field: 'body' };
+  await ledger.settle([verdict(ledger, examination.id, 'attention', answer)]);
 
   const raw = await rawText(ledger.name);
   for (const secret of ['Vantongeren', 'Q-20417', '2019-04-02', 'latex', 'horizontal', 'examination', 'noor', 'bad_number', SECRET]) {
@@ -146,8 +146,8 @@ test('another tab sees what this one saves, sends and leaves for attention', asy
   });
 
   await here.settle([
-    { id: patient.id, to: 'sent', answer: { id: patient.id, status: 'accepted', position: 7, received_at: 'now' } },
-    { id: examination.id, to: 'attention', answer: { id: examination.id, status: 'rejected', code: 'odd', text: 'Odd.', field: 'body' } },
+    verdict(here, patient.id, 'sent', { status: 'accepted', position: 7, received_at: 'now' }),
+    verdict(here, examination.id, 'attention', { status: 'rejected', code: 'odd', text: 'Odd.', field: 'body' }),
   ]);
   await within(() => {
     assert.equal(there.find(patient.id).position, 7);
@@ -160,7 +160,7 @@ test('another tab sees what this one saves, sends and leaves for attention', asy
 test('what needs attention can be sent again, in its old place', async () => {
   const ledger = await openPhone();
   const { patient } = await savePatient(ledger);
-  await ledger.settle([{ id: patient.id, to: 'attention', answer: { id: patient.id, status: 'rejected', code: 'odd' } }]);
+  await ledger.settle([verdict(ledger, patient.id, 'attention', { status: 'rejected', code: 'odd' })]);
   await ledger.retry(patient.id);
   assert.deepEqual(ledger.outbox.get().map(({ state, code, sequence }) => [state, code, sequence]), [['waiting', '', 1], ['waiting', '', 2]]);
 });

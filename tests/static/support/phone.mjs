@@ -43,6 +43,11 @@ export async function savePatient(ledger, name = PATIENT.full_name) {
   return { patient, examination };
 }
 
+/** The clinic's word on a record that was sent as it is here. */
+export function verdict(ledger, id, to, answer) {
+  return { id, made: ledger.find(id).recorded_at, to, answer: { id, ...answer } };
+}
+
 /** Everything that lies in a database, as text: what a thief would read. */
 export async function rawText(name) {
   const db = await new Promise((resolve, reject) => {
