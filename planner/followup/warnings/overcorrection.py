@@ -53,9 +53,9 @@ def warnings(care: Aftercare, visited: Visited) -> Iterator[Notice]:
         yield Notice(
             code="constant_eso_in_child",
             text=(
-                f"Esotropic by {pd(over_pd)} all the time, {visited.days_after} days after surgery for exotropia: in a "
-                f"child under {CHILD_YEARS} acuity and binocular vision are at stake. Check acuity and begin treatment "
-                "by the local protocol now."
+                f"Esotropic by {pd(over_pd)} {_constancy_words(visited)}, {visited.days_after} days after surgery for "
+                f"exotropia: in a child under {CHILD_YEARS} acuity and binocular vision are at stake. Check acuity and "
+                "begin treatment by the local protocol now."
             ),
             provenance=CHILD,
             facts={"over_pd": over_pd, "days_after": float(visited.days_after), "from_pd": CHILD_PD},
@@ -64,8 +64,19 @@ def warnings(care: Aftercare, visited: Visited) -> Iterator[Notice]:
 
 
 def _lasts_in_a_child(care: Aftercare, visited: Visited) -> bool:
-    """An unknown age may be a child's."""
-    examination, born_on = visited.alignment.examination, care.plan.case.born_on
-    constant = examination is not None and examination.constancy is Constancy.CONSTANT
+    """An unknown age may be a child's, and where nobody noted whether it comes and goes it may be constant."""
+    born_on = care.plan.case.born_on
+    may_be_constant = _constancy(visited) in (Constancy.CONSTANT, None)
     is_child = born_on is None or age_years(born_on, visited.follow_up.seen_on) < CHILD_YEARS
-    return constant and is_child and visited.days_after >= LASTING_DAYS
+    return may_be_constant and is_child and visited.days_after >= LASTING_DAYS
+
+
+def _constancy(visited: Visited) -> Constancy | None:
+    examination = visited.alignment.examination
+    return examination.constancy if examination is not None else None
+
+
+def _constancy_words(visited: Visited) -> str:
+    return (
+        "all the time" if _constancy(visited) else "and perhaps all the time, for nobody noted whether it is constant"
+    )

@@ -90,12 +90,22 @@ def test_a_large_overcorrection_does_not_wait(horizontal_pd, found):
         (13, 10, "constant", []),
         (14, 9.9, "constant", []),
         (14, 10, "intermittent", []),
+        (14, 10, "latent", []),
+        (14, 10, None, ["constant_eso_in_child"]),
+        (14, 9.9, None, []),
     ],
 )
 def test_a_child_who_stays_eso_after_an_exotropia_does_not_wait(days, horizontal_pd, constancy, found):
     care = cared(EXO_30, visit("Early", days, straight(horizontal_pd), constancy=constancy))
 
     assert codes(care) == [found]
+
+
+@pytest.mark.parametrize(("constancy", "said"), [("constant", "10 Δ all the time,"), (None, "nobody noted whether")])
+def test_where_constancy_was_not_noted_the_warning_says_so(constancy, said):
+    (visited,) = told(cared(EXO_30, visit("Early", 14, straight(10), constancy=constancy)))["visits"]
+
+    assert said in visited["warnings"][0]["text"]
 
 
 @pytest.mark.parametrize(("born_on", "found"), [("2018-12-09", ["constant_eso_in_child"]), ("2017-12-09", [])])
