@@ -10,7 +10,7 @@ from datetime import datetime
 
 from planner.errors import Fault
 from planner.operation.positions import Done, final_mm, muscles_left
-from planner.operation.window import BLOCK, BLOCK_HOURS, LATEST, LATEST_HOURS
+from planner.operation.window import LATEST, LATEST_HOURS, wait_provenance
 from planner.operation.works import place_words
 from planner.records.operation import Adjustment, OperationRecord
 from planner.values.operation import AdjustmentReview
@@ -77,9 +77,11 @@ def _notices(operation: OperationRecord, adjustment: Adjustment) -> Iterator[Not
         return
     at = _moment(adjustment.adjusted_at)
     if at < _moment(operation.window.earliest_at):
-        text = f"Adjusted within {BLOCK_HOURS} hours of the local block: the eye may not yet have moved as it will."
+        hours = operation.block_wait_h
+        text = f"Adjusted within {hours} hours of the local block: the eye may not yet have moved as it will."
         facts = {"earliest_at": operation.window.earliest_at}
-        yield Notice(code="early_adjustment", text=text, provenance=BLOCK, facts=facts, level=Level.CAUTION)
+        provenance = wait_provenance(operation)
+        yield Notice(code="early_adjustment", text=text, provenance=provenance, facts=facts, level=Level.CAUTION)
     if at > _moment(operation.window.latest_at):
         text = f"Adjusted later than {LATEST_HOURS} hours after the tying: the muscle may already have been held."
         facts = {"latest_at": operation.window.latest_at}

@@ -12,18 +12,21 @@ from planner.operation.works import planned_work
 from planner.records.materials import Needle
 from planner.records.operation import OperatedMuscle, OperationRecord
 from planner.records.plan import Digest, Plan, RecordId, Signature
+from planner.records.practice import FigureName, Practice
+from planner.setup.figures import figures
 from planner.values.operation import OperationDraft
 
 
 @dataclass(frozen=True, kw_only=True)
 class Begun:
-    """Who operates by which signed plan, and when."""
+    """Who operates by which signed plan, when, and the clinic's practice where it has one."""
 
     plan: Plan
     signature: Signature
     signature_id: RecordId
     operated_on: Annotated[str, IsoDate()]
     surgeon_name: Annotated[str, Length(1, 120)]
+    practice: Practice | None = None
 
 
 def draft(begun: Begun, *, plan_digest: Digest, signature_digest: Digest) -> OperationDraft:
@@ -39,6 +42,7 @@ def draft(begun: Begun, *, plan_digest: Digest, signature_digest: Digest) -> Ope
             OperatedMuscle(eye=dose.eye, muscle=dose.muscle, planned=planned_work(dose), done=planned_work(dose))
             for dose in begun.plan.option.doses
         ),
+        block_wait_h=figures(begun.practice)[FigureName.ADJUST_AFTER_BLOCK_H],
     )
     return OperationDraft(
         operation=record,

@@ -116,7 +116,8 @@ class OperationRecord:
     """Body of an ``operation`` record, schema 1.
 
     It binds the signature and the signed plan by id and digest. ``tied_at`` is when the adjustable suture was tied,
-    ``block_at`` when the last local block was given; ``window`` follows from both and is null without ``tied_at``.
+    ``block_at`` when the last local block was given, ``block_wait_h`` how long the clinic waits after it; ``window``
+    follows from the three and is null without ``tied_at``.
     ``recorded_by`` is who wrote it where that was not ``surgeon_name``, who operated; else it is empty.
     """
 
@@ -134,6 +135,7 @@ class OperationRecord:
     ended_at: Annotated[str, IsoMoment()] | None = None
     tied_at: Annotated[str, IsoMoment()] | None = None
     block_at: Annotated[str, IsoMoment()] | None = None
+    block_wait_h: Annotated[int, Within(3, 48, "hours")] = 6
     window: Window | None = None
     note: Annotated[str, Prose(0, 2000)] = ""
     recorded_by: Annotated[str, Length(0, 120)] = ""

@@ -29,6 +29,7 @@ export const FIELD_WORDS = {
   operated_on: 'Operated on',
   tied_at: 'Suture tied',
   block_at: 'Last local block',
+  block_wait_h: 'Hours waited after a block',
   adjusted_at: 'Adjusted',
 };
 

@@ -50,11 +50,12 @@ test('what is told beside the readings is compared too', () => {
 test('two records of one operation differ muscle by muscle, with the side in words, by who operated and by what went wrong', () => {
   const done = (mm, more = {}) => ({ eye: 'left', muscle: 'MR', planned: null, done: { operation: 'recess', mm, offset: null }, reason: '', state: 'in place', ...more });
   const a = { operated_on: '2026-11-25', surgeon_name: 'Dr Roan', muscles: [done(5)], complications: [] };
-  const b = { ...a, surgeon_name: 'Dr Brandt', recorded_by: 'Dr Roan', muscles: [done(5.5, { limbus_mm: 11, reason: 'Tight.' })], complications: [{ complication: 'bleeding', eye: 'left', muscle: 'MR', note: '', answer: '' }] };
+  const b = { ...a, surgeon_name: 'Dr Brandt', recorded_by: 'Dr Roan', block_wait_h: 12, muscles: [done(5.5, { limbus_mm: 11, reason: 'Tight.' })], complications: [{ complication: 'bleeding', eye: 'left', muscle: 'MR', note: '', answer: '' }] };
   assert.deepEqual(told([a, b]), [
     ['Surgeon', 'Dr Roan', 'Dr Brandt'],
     ['LEFT eye, medial rectus', 'recess 5.0 mm', 'recess 5.5 mm, 11.0 mm from the limbus'],
     ['Recorded by', 'not entered', 'Dr Roan'],
+    ['Wait after a block', 'not entered', '12 hours'],
     ['LEFT eye, medial rectus, reason', 'not entered', 'Tight.'],
     ['Complication 1', 'not entered', 'bleeding, LEFT eye, medial rectus'],
   ]);

@@ -15,6 +15,7 @@ export function operatedFacts(body) {
   return [
     ...Object.entries(SAID).flatMap(([field, words]) => fact(field, words, body[field])),
     ...Object.entries(TIMES).flatMap(([field, words]) => fact(field, words, body[field] && momentWords(body[field]))),
+    ...fact('block_wait_h', 'Wait after a block', body.block_wait_h && `${body.block_wait_h} hours`),
     ...(body.muscles ?? []).flatMap(muscleFacts),
     ...(body.complications ?? []).map((/** @type {any} */ each, /** @type {number} */ index) => ({
       field: `complication ${index}`,
