@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from planner.card.alerts.entered import says_nothing
 from planner.checks.round import Round
 from planner.records.patient import Known, Patient
 from planner.records.theatre_check import Entry
@@ -17,19 +18,21 @@ def compare(entry: Entry, check: Round) -> Stop | None:
     is_at_odds = (entry.answer == "none" and is_known) or (entry.answer == "as_card" and not is_known)
     if not is_at_odds:
         return None
+    card = (written or check.patient.allergies).removesuffix(".") or "no allergy is entered"
     return Stop(
         code="allergy_differs",
         step=entry.step,
         text="What was said of allergies is not what the card says.",
         differences=(
-            f"Said: {said}. The card says: {written or 'no allergy is entered'}.",
+            f"Said: {said}. The card says: {card}.",
             *(f"A newer record, or another entry of this person, says: {text}." for text in elsewhere),
         ),
     )
 
 
 def _written(patient: Patient) -> str:
-    """Latex is asked for by itself, and need not stand among the allergies too."""
-    if patient.latex is not Known.YES or "latex" in patient.allergies.casefold():
-        return patient.allergies
-    return f"{patient.allergies}, latex".removeprefix(", ")
+    """What is not borne. Latex is asked for by itself, and need not stand among the allergies too."""
+    allergies = "" if says_nothing(patient.allergies) else patient.allergies
+    if patient.latex is not Known.YES or "latex" in allergies.casefold():
+        return allergies
+    return f"{allergies}, latex".removeprefix(", ")

@@ -8,6 +8,7 @@ from typing import Any
 
 from playwright.sync_api import Locator, expect
 
+from planner.card.alerts.entered import says_nothing
 from tests.journeys.screens.frame import Frame
 
 FIRST = ("Nia Sorel", "Nurse")
@@ -152,7 +153,7 @@ class TheatreCheck(Frame):
         self.mark(signed.marked)
         for title in ("Machine and drugs", "Pulse oximeter"):
             self.answer(title, GOES_ON[title])
-        self.answer("Allergy", "Those on the card" if signed.allergies else "None known")
+        self.answer("Allergy", "None known" if says_nothing(signed.allergies or "none") else "Those on the card")
         for title in ("Airway", "Blood loss"):
             self.answer(title, GOES_ON[title])
         self.close("Sign in")

@@ -50,11 +50,21 @@ class TestThePatientsRecord:
     def test_what_is_entered_is_said_and_what_is_not_is_asked(self, field, value, code, kind):
         assert found(replace(ASKED, **{field: value}))[code].kind is kind
 
-    @pytest.mark.parametrize("said", ["none", "None known.", "no known allergies"])
+    @pytest.mark.parametrize("said", ["none", "None known.", "no known allergies", "NKDA", "n.k.a.", " Nil  known "])
     def test_an_answer_that_there_is_nothing_is_told_and_warns_of_nothing(self, said):
         told = found(replace(ASKED, allergies=said))["allergies"]
 
         assert (told.kind, told.text) == (AlertKind.TELL, said)
+
+    @pytest.mark.parametrize("said", ["none?", "unknown", "not asked", "none but iodine", "NKDA, nuts"])
+    def test_whatever_else_was_entered_warns(self, said):
+        assert found(replace(ASKED, allergies=said))["allergies"].kind is AlertKind.ALERT
+
+    def test_none_known_is_not_said_beside_latex_that_is_not_borne(self):
+        said = found(replace(ASKED, allergies="none known", latex=Known.YES))
+
+        assert "allergies" not in said
+        assert said["latex"].kind is AlertKind.ALERT
 
     @pytest.mark.parametrize("code", ["latex", "hyperthermia"])
     def test_a_no_says_nothing(self, code):

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from planner import checks
 from planner.canonical import digest
+from planner.card.alerts.entered import says_nothing
 from planner.checks import Round
 from planner.codec import write
 from planner.records.check_item import CheckItem, Phase, TeamRole
@@ -62,7 +63,7 @@ def honest(step, check):
             eyes = {dose.eye.value for dose in check.plan.option.doses}
             return Entry(step=step.id, marked=Marked.BOTH if len(eyes) > 1 else Marked(eyes.pop()))
         case Way.ALLERGY:
-            return Entry(step=step.id, answer="as_card" if check.patient.allergies else "none")
+            return Entry(step=step.id, answer="none" if says_nothing(check.patient.allergies or "none") else "as_card")
         case _:
             return Entry(step=step.id, answer=next(each.value for each in step.answers if each.effect.value == "on"))
 

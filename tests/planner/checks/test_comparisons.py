@@ -139,6 +139,16 @@ def test_allergies_are_compared_with_the_card():
     assert after("allergy", answer="another", words="iodine").told == ("Allergy: Another one: iodine",)
 
 
+@pytest.mark.parametrize("written", ["none known", "None known.", "NKDA", "no known drug allergies"])
+def test_none_known_on_the_card_is_none_known_when_it_is_said(written):
+    patient = replace(PATIENT, allergies=written)
+
+    assert after("allergy", patient=patient, answer="none").stop is None
+    assert stopped("allergy", patient=patient, answer="as_card")[1] == (
+        f"Said: Those on the card. The card says: {written.removesuffix('.')}.",
+    )
+
+
 def test_allergies_that_a_newer_record_or_another_entry_tells_are_none_that_nobody_knows_of():
     nothing = replace(PATIENT, allergies="")
     also = (AlsoSaid(record_id=RECORD_ID, patient=replace(PATIENT, allergies="chlorhexidine")),)
@@ -154,7 +164,9 @@ def test_allergies_that_a_newer_record_or_another_entry_tells_are_none_that_nobo
     assert checks.follow(entered(check, Entry(step="allergy", answer="as_card"))).stop is None
 
 
-@pytest.mark.parametrize(("allergies", "card"), [("", "latex"), ("iodine", "iodine, latex"), ("Latex", "Latex")])
+@pytest.mark.parametrize(
+    ("allergies", "card"), [("", "latex"), ("iodine", "iodine, latex"), ("Latex", "Latex"), ("none known", "latex")]
+)
 def test_latex_that_is_not_borne_is_an_allergy_of_the_card(allergies, card):
     patient = replace(PATIENT, allergies=allergies, latex=Known.YES)
 

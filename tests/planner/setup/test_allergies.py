@@ -31,3 +31,14 @@ def test_latex_is_among_them_wherever_it_is_known():
     assert allergies_words(patient(), None, (borne_not,)) == allergies_words(borne_not) == "latex"
     assert allergies_words(patient(allergies="iodine"), borne_not).endswith("; latex")
     assert allergies_words(patient(allergies="Latex gloves", latex="yes")) == "Latex gloves"
+
+
+def test_none_known_is_said_alone_and_never_beside_what_is_not_borne():
+    none = patient(allergies="none known")
+
+    assert allergies_words(none) == "none known"
+    assert allergies_words(patient(allergies="none known", latex="yes")) == "latex"
+    assert allergies_words(none, patient(allergies="NKDA", latex="yes")) == "latex"
+    assert allergies_words(none, patient(allergies="iodine")) == "newer than the signature: iodine"
+    assert allergies_words(patient(allergies="iodine"), None, (none,)) == "iodine"
+    assert allergies_words(patient(allergies="iodine"), none) == "iodine; newer than the signature: none known"
