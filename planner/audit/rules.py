@@ -46,8 +46,10 @@ def rules(asked: Question) -> Iterator[Statement]:
         (
             "lasting",
             (
-                "How long it lasts: from a first visit within 10 Δ until a visit finds more, or another operation; the "
-                "loss is dated to the visit that found it, so the truth is earlier. Intervals: log-log, Greenwood."
+                f"How long it lasts: who was within 10 Δ at the first visit from day {asked.first_days} on, before any "
+                "further operation, is followed from that visit until one finds more, or another operation; time runs "
+                "from that visit, not from the operation. The loss is dated to the visit that found it, so the truth "
+                "is earlier. Intervals: log-log, Greenwood."
             ),
             LASTING,
         ),

@@ -16,7 +16,7 @@ from planner.audit.words import NOTHING, interval, operations, percent
 from planner.disclaimer import DISCLAIMER
 from planner.results import GroupReport, report_groups
 from planner.results.grouping import Grouping, grouped
-from planner.results.report import followed_of
+from planner.results.lasting import lasting_of
 from planner.results.result import Result
 from planner.values.audit import Audit, Figures, GroupAudit, GroupLine
 from planner.values.statement import Level, Notice
@@ -68,8 +68,6 @@ def _group(asked: Question, group: GroupReport, results: Sequence[Result]) -> Gr
     report = group.report
     visits = (asked.window.last_visit(result) for result in results)
     left = tuple(visit.distance_pd for visit in visits if visit)
-    followed = followed_of(results)
-    outside = sum(bool(result.seen) for result in results) - len(followed)
     return GroupAudit(
         name=group.name,
         words=group_words(asked, group.name),
@@ -81,7 +79,7 @@ def _group(asked: Question, group: GroupReport, results: Sequence[Result]) -> Gr
         charts=(
             achieved(report),
             residual(report, left),
-            lasting(followed, report.lasting, outside),
+            lasting(lasting_of(results, asked.first_days), report.lasting, asked.first_days),
             watched(group.watched, results, asked),
         ),
         mix=(

@@ -4,6 +4,7 @@
 ``definitions``  one module per published or usual definition of success; several are told at once
 ``window``       the days of the visits that count
 ``report``       a group of results as figures: seen and missing, success, residual, how long it lasts
+``lasting``      for how long they stay within 10 Δ: who is followed, from when, until when
 ``grouping``     by surgeon, family, table or diagnosis
 
 A missing visit is counted and never dropped: beside the share of those judged stand the shares if all others had

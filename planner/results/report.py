@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
 from planner.provenance import Provenance
 from planner.results.definitions import DEFINITIONS, Definition, Verdict
 from planner.results.definitions.within_10 import met as within_10
+from planner.results.lasting import lasting_of
 from planner.results.result import Result, Seen
 from planner.results.window import Window
-from planner.statistics import Followed, Proportion, Step, Summary, kaplan_meier, proportion, summary
+from planner.statistics import Proportion, Step, Summary, kaplan_meier, proportion, summary
 
 FEW: Final = 20
 """Below this a group is said to be small."""
@@ -51,7 +52,7 @@ class Report:
 
     ``reoperated`` counts whoever was operated again at any time, ``reoperated_in_time`` by the last day of the window.
     ``missing`` were neither seen in the window nor operated again by its last day.
-    ``lasting``: within 10 Δ at the first visit, until a visit finds more, or somebody operates again.
+    ``lasting``: within 10 Δ from the first visit that counts on, until a visit finds more, or somebody operates again.
     """
 
     cases: int
@@ -87,7 +88,7 @@ def report(results: Sequence[Result], window: Window) -> Report:
         residual=summary([visit.distance_pd for _, visit in seen]),
         beyond=summary([pair.achieved_pd - pair.expected_pd for pair in pairs]),
         pairs=pairs,
-        lasting=kaplan_meier(followed_of(results)),
+        lasting=kaplan_meier(lasting_of(results, window.first_days).followed),
     )
 
 
@@ -120,21 +121,3 @@ def _pair(result: Result, visit: Seen) -> Pair:
 def _toward(result: Result) -> int:
     """The sign of the deviation that was operated."""
     return 1 if result.before_pd > 0 else -1
-
-
-def followed_of(results: Iterable[Result]) -> tuple[Followed, ...]:
-    """Those who were within 10 Δ at their first visit: until when, and whether it was lost."""
-    return tuple(followed for result in results if (followed := _followed(result)))
-
-
-def _followed(result: Result) -> Followed | None:
-    """From a first visit within 10 Δ on; null for those who never were, or were not seen."""
-    visits = sorted(result.seen, key=lambda visit: visit.days_after)
-    if not visits or not within_10(visits[0]):
-        return None
-    losses = [visit.days_after for visit in visits if not within_10(visit)]
-    if result.reoperated_days is not None:
-        losses.append(result.reoperated_days)
-    if losses:
-        return Followed(days=min(losses), failed=True)
-    return Followed(days=visits[-1].days_after, failed=False)

@@ -54,17 +54,20 @@ def test_the_words_of_success_are_scipy_s_exact_interval():
 
 @pytest.mark.check_value
 def test_the_figures_of_how_long_it_lasts_are_scipy_s():
-    """SciPy's product-limit estimate (1.17), at six and at twelve months, in whole percent."""
+    """SciPy's product-limit estimate (1.17) from the first visit that counts, at six and twelve months, in percent."""
     group = of_all(MANY)
     followed = [
-        (min(lost), True) if lost else (visits[-1]["days_after"], False)
+        ((min(lost), True) if lost else (visits[-1]["days_after"], False), visits[0]["days_after"])
         for each in MANY
-        if (visits := each["seen"]) and abs(visits[0]["distance_pd"]) <= 10
-        for lost in (
+        for again in [each["reoperated_days"] or 9999]
+        if (visits := [visit for visit in each["seen"] if 28 <= visit["days_after"] < again])
+        and abs(visits[0]["distance_pd"]) <= 10
+        for lost in [
             [visit["days_after"] for visit in visits if abs(visit["distance_pd"]) > 10]
-            + ([each["reoperated_days"]] if each["reoperated_days"] else []),
-        )
+            + ([again] if each["reoperated_days"] else [])
+        ]
     ]
+    followed = [(until - entered, failed) for (until, failed), entered in followed]
     curve = stats.ecdf(
         stats.CensoredData(
             uncensored=[days for days, failed in followed if failed],
@@ -76,6 +79,22 @@ def test_the_figures_of_how_long_it_lasts_are_scipy_s():
     for months in (6, 12):
         share = float(curve.evaluate(months * 365.25 / 12))
         assert rows[f"{months} months"][2].split()[0] == f"{share * 100:.0f}"
+
+
+def test_who_is_not_followed_is_told_with_the_reason():
+    early, late = {"days_after": 1, "distance_pd": -12}, {"days_after": 60, "distance_pd": 0}
+    found = left_over(0, 25, None, None)
+    found[0]["seen"] = [early, late]
+    found[3] |= {"seen": [early, late], "reoperated_days": 20}
+    lasting = chart(of_all(found), "lasting")
+
+    assert lasting.says[0].startswith("Of 1 within 10 Δ at the first visit from day 28 on, 0 lost it")
+    assert lasting.says[1] == (
+        "Not in this chart: 1 beyond 10 Δ at the first visit that counts, 1 operated again before such a visit, "
+        "1 without such a visit."
+    )
+    labels = [mark.words for mark in lasting.picture.marks if isinstance(mark, Label)]
+    assert any(words.startswith("Since the first visit that counts") for words in labels)
 
 
 def test_everybody_is_counted_whether_seen_or_not():

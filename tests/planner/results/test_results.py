@@ -2,6 +2,7 @@
 
 import json
 from dataclasses import replace
+from random import Random
 
 import pytest
 from scipy import stats
@@ -11,6 +12,7 @@ from planner.records.examination import Constancy
 from planner.results import Reporting, report_groups
 from planner.results.definitions import pedig_exotropia, within_8, within_10
 from planner.results.grouping import Grouping
+from planner.results.lasting import lasting_of
 from planner.results.report import FEW
 from planner.results.result import Result, Seen
 
@@ -164,7 +166,51 @@ def test_success_lasts_until_a_visit_finds_more_or_somebody_operates_again():
         result(3, (60, 30)),
     )
 
-    assert [(step.days, step.at_risk, step.failed) for step in report.lasting] == [(90, 3, 1), (200, 2, 1)]
+    assert [(step.days, step.at_risk, step.failed) for step in report.lasting] == [(30, 3, 1), (140, 2, 1)]
+
+
+@pytest.mark.parametrize(
+    ("visits", "again", "followed"),
+    [
+        ([(1, 14), (60, 0), (400, 0)], None, (340, False)),
+        ([(1, 0), (60, 0)], None, (0, False)),
+        ([(1, 0), (60, 14)], None, None),
+        ([(1, 0)], None, None),
+        ([(60, 0)], 50, None),
+        ([(60, 0)], 60, None),
+        ([(40, 0), (60, 0)], 50, (10, True)),
+        ([(40, 0), (50, 25), (60, 0)], 90, (10, True)),
+        ([(400, 0), (760, 12)], None, (360, True)),
+    ],
+    ids=["early eso that passes", "seen once", "lost before it counts", "seen too early",
+         "seen after the next operation", "seen on its day", "ended by it", "lost before it", "first seen late"],
+)  # fmt: skip
+def test_who_is_followed_enters_at_the_first_visit_that_counts(visits, again, followed):
+    found = lasting_of([result(0, *visits, before_pd=-30.0, reoperated_days=again)], first_days=28)
+
+    assert [(each.days, each.failed) for each in found.followed] == ([followed] if followed else [])
+    assert len(found.followed) + len(found.outside) == 1
+
+
+@pytest.mark.check_value
+def test_how_long_it_lasts_is_scipy_s_estimate_with_time_from_that_visit():
+    """Days from entry to loss and to the last visit, drawn with a fixed seed; SciPy 1.17's product-limit estimate."""
+    dice = Random(11)  # noqa: S311 -- drawn to be the same each time
+    drawn = [(dice.randint(28, 90), dice.randint(30, 900), dice.randint(30, 900)) for _ in range(80)]
+    report = of_all(
+        *(
+            result(place, (2, 20), (entry, 3), (entry + min(lost, last), 30 if lost <= last else 3))
+            for place, (entry, lost, last) in enumerate(drawn)
+        )
+    )
+    data = stats.CensoredData.right_censored(
+        [min(lost, last) for _, lost, last in drawn], [lost > last for _, lost, last in drawn]
+    )
+    expected = stats.ecdf(data).sf
+
+    assert len(report.lasting) > 20
+    for step in report.lasting:
+        assert step.share == pytest.approx(expected.evaluate(step.days), rel=1e-12)
 
 
 def test_few_are_said_to_be_few():
