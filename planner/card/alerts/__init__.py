@@ -23,6 +23,7 @@ from planner.card.alerts import (
     seeing_eye,
 )
 from planner.card.alerts.about import About
+from planner.card.alerts.entered import ENTERED
 from planner.records.patient import Patient
 from planner.records.plan import Plan
 from planner.values.alert import Alert, AlertKind
@@ -52,7 +53,7 @@ def alerts(
     signed = _of(patient, plan)
     now = signed if patient_now is None else _of(patient_now, plan)
     fresh = [replace(alert, newer=True) for alert in now if alert not in signed]
-    gone = [_gone(alert) for alert in signed if alert not in now and alert.kind is AlertKind.ALERT]
+    gone = [_gone(alert) for alert in signed if _is_gone(alert, now)]
     told = {(alert.code, alert.text) for alert in now}
     other = [
         alert for place, each in enumerate(other_entries, start=1) for alert in _elsewhere(each, plan, place, told)
@@ -72,6 +73,14 @@ def _elsewhere(patient: Patient, plan: Plan, place: int, told: set[tuple[str, st
 def _of(patient: Patient, plan: Plan) -> tuple[Alert, ...]:
     about = About(patient=patient, plan=plan)
     return tuple(alert for matter in MATTERS for alert in matter.alerts(about))
+
+
+def _is_gone(alert: Alert, now: tuple[Alert, ...]) -> bool:
+    """What was entered is gone when its words are; a sentence of ours stays while the present record warns of it."""
+    if alert.kind is not AlertKind.ALERT or alert in now:
+        return False
+    warned = {each.code for each in now if each.kind is AlertKind.ALERT}
+    return alert.provenance == ENTERED or alert.code not in warned
 
 
 def _gone(alert: Alert) -> Alert:

@@ -66,6 +66,15 @@ class TestThePatientsRecord:
         assert "allergies" not in said
         assert said["latex"].kind is AlertKind.ALERT
 
+    @pytest.mark.parametrize("said", ["latex", "Nuts, LATEX gloves", "No latex allergy"])
+    @pytest.mark.parametrize("known", [Known.UNKNOWN, Known.NO])
+    def test_latex_among_the_allergies_warns_whatever_its_own_question_says(self, said, known):
+        """Somebody who wrote that there is none is asked once more, and nobody is harmed."""
+        warned = found(replace(ASKED, allergies=said, latex=known))["latex"]
+
+        assert (warned.kind, warned.topic) == (AlertKind.ALERT, "LATEX")
+        assert warned.text.startswith("Named among the allergies")
+
     @pytest.mark.parametrize("code", ["latex", "hyperthermia"])
     def test_a_no_says_nothing(self, code):
         assert code not in found(ASKED)
@@ -122,6 +131,14 @@ class TestNewerThanTheSignature:
 
         assert told["latex-gone"].newer
         assert told["latex-gone"].text.startswith("In the record that was signed, no longer in the present one")
+
+    def test_latex_that_was_named_and_is_now_sure_is_not_said_to_be_gone(self):
+        named = replace(ASKED, allergies="latex", latex=Known.UNKNOWN)
+        told = found(named, now=replace(named, latex=Known.YES))
+
+        assert told["latex"].newer
+        assert told["latex"].text.startswith("Not borne")
+        assert not any(code.endswith("-gone") for code in told)
 
     def test_nothing_is_newer_while_the_record_is_the_same(self):
         assert not any(each.newer for each in found(ASKED, now=ASKED).values())
