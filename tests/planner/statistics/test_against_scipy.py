@@ -47,7 +47,9 @@ def test_student_s_t(probability, freedom):
     assert student_quantile(probability, freedom) == pytest.approx(expected, rel=1e-8, abs=1e-7)
 
 
-@pytest.mark.parametrize(("count", "cases"), [(0, 1), (0, 20), (1, 20), (2, 87), (35, 50), (22, 24), (20, 31), (50, 50), (4000, 10000)])
+@pytest.mark.parametrize(
+    ("count", "cases"), [(0, 1), (0, 20), (1, 20), (2, 87), (35, 50), (22, 24), (20, 31), (50, 50), (4000, 10000)]
+)
 def test_exact_intervals(count, cases):
     expected = stats.binomtest(count, cases).proportion_ci(method="exact")
     ours = proportion(count, cases)
