@@ -38,6 +38,7 @@ class Article:
 
 CLOSING_SUTURE = "closing_suture"
 INSTRUMENT_SET = "instrument_set"
+LATEX_FREE = "latex_free"
 ADJUSTING_SET = "adjusting_set"
 PRISMS = "prisms"
 BLOCK_SET = "block_set"
@@ -95,6 +96,12 @@ ARTICLES: Final[Mapping[str, Article]] = MappingProxyType(
             group=KitGroup.INSTRUMENTS,
             counted=Counted.SET,
             why="one for each operation, or as many as the clinic lets one set serve",
+        ),
+        LATEX_FREE: Article(
+            words="Latex-free gloves for everybody at the table, and a latex-free set-up",
+            group=KitGroup.INSTRUMENTS,
+            counted=Counted.CONSUMED,
+            why="one for each patient who does not bear latex",
         ),
         ADJUSTING_SET: Article(
             words="Adjusting set: needle holder, tying forceps, scissors, anaesthetic drops",

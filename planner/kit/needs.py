@@ -11,6 +11,7 @@ from planner.setup.items.adjustment import ADJUSTABLE
 from planner.setup.items.anaesthesia import BLOCK, DROPS
 from planner.setup.items.display import TABLET
 from planner.setup.items.suture import STAYING
+from planner.setup.making import LATEX
 from planner.values.kit import CaseNeeds, Need
 from planner.values.option import Dose
 from planner.values.set_up import SetUpSheet
@@ -31,6 +32,8 @@ def _needs(doses: tuple[Dose, ...], sheet: SetUpSheet) -> Iterator[Need]:
         yield Need(article=articles.CLOSING_SUTURE, pieces=len({dose.eye for dose in doses}))
         yield Need(article=articles.needle(choice[Item.NEEDLE]), pieces=NEEDLES_PER_SUTURE * len(doses))
     yield Need(article=articles.INSTRUMENT_SET, pieces=1)
+    if any(notice.code == LATEX for notice in sheet.notices):
+        yield Need(article=articles.LATEX_FREE, pieces=1)
     if choice[Item.ADJUSTMENT] == ADJUSTABLE:
         yield Need(article=articles.ADJUSTING_SET, pieces=1)
         yield Need(article=articles.PRISMS, pieces=1)

@@ -8,6 +8,7 @@ from enum import StrEnum
 from planner.records.patient import Patient
 from planner.records.plan import Plan, Signature
 from planner.records.set_up import SetUp
+from planner.setup.health import Health, health
 
 
 class Standing(StrEnum):
@@ -31,3 +32,8 @@ class Known:
     plan_digest: str
     patient_now: Patient | None = None
     other_entries: tuple[Patient, ...] = ()
+
+    @property
+    def health(self) -> Health:
+        """What all records of the person say that the list depends on."""
+        return health(self.patient, self.patient_now, self.other_entries)

@@ -89,6 +89,8 @@ def _sheet(listed: OperatingList, known: Known, prepared: SetUp | None, practice
         wishes=prepared.wishes if prepared else NOTHING_WISHED,
         overrides=prepared.overrides if prepared else (),
         practice=practice,
+        patient_now=known.patient_now,
+        other_entries=known.other_entries,
     )
 
 
@@ -131,6 +133,7 @@ def _row(  # noqa: PLR0913, PLR0917 -- one row from everything that it depends o
             *warnings.of_plan(known),
             *prepared.refused,
             *warnings.of_company(entry.patient_id, known, beside),
+            *warnings.of_person(number, known, beside),
             *of_day,
         ),
     )

@@ -5,12 +5,16 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import takewhile
 from types import MappingProxyType
 
+from planner.card.alerts.hyperthermia import WEAK
+from planner.card.alerts.latex import FREE
 from planner.lists.entry import Known, Standing
 from planner.lists.times import MINUTES_PER_HOUR, Slot
 from planner.provenance import Mark, Provenance
 from planner.records.operating_list import OperatingList
+from planner.records.patient import Known as Answer
 from planner.records.practice import FigureName
 from planner.setup.advice import warn
 from planner.setup.figures import Figures
@@ -29,10 +33,14 @@ STANDING_WORDS: Mapping[Standing, str] = MappingProxyType(
 
 @dataclass(frozen=True, kw_only=True)
 class Company:
-    """What a row is compared with: how often each patient and each family name stands on the list."""
+    """What a row is compared with: how often each patient and each family name stands on the list.
+
+    ``latex_first`` is how many rows from the beginning are of patients who do not bear latex.
+    """
 
     patients: Counter[str]
     names: Counter[str]
+    latex_first: int
 
 
 def company(listed: OperatingList, known: Sequence[Known | None]) -> Company:
@@ -42,7 +50,12 @@ def company(listed: OperatingList, known: Sequence[Known | None]) -> Company:
         for entry, each in zip(listed.entries, known, strict=True)
         if each
     }
-    return Company(patients=Counter(entry.patient_id for entry in listed.entries), names=Counter(by_patient.values()))
+    free = takewhile(lambda each: each is not None and each.health.latex, known)
+    return Company(
+        patients=Counter(entry.patient_id for entry in listed.entries),
+        names=Counter(by_patient.values()),
+        latex_first=len(tuple(free)),
+    )
 
 
 def family_name(full_name: str) -> str:
@@ -71,6 +84,21 @@ def of_company(patient_id: str, known: Known | None, beside: Company) -> Iterato
     if known and beside.names[family_name(known.patient.full_name)] > 1:
         text = "Another patient of this list has the same last name: tell them apart by number and birth date."
         yield warn(Level.CAUTION, "name_alike", text)
+
+
+def of_person(number: int, known: Known | None, beside: Company) -> Iterator[Notice]:
+    """What the order of the list, or whoever makes it, depends on; in the words of the card's alerts."""
+    if known is None:
+        return
+    if known.health.hyperthermia is Answer.YES:
+        text = "Malignant hyperthermia in the family: the anaesthetist must know before the list is made."
+        yield warn(Level.CAUTION, "hyperthermia_in_the_family", text, WEAK)
+    if known.health.latex:
+        text = "Latex is not borne: latex-free gloves and set-up."
+        if number <= beside.latex_first:
+            yield warn(Level.CAUTION, "latex", text, FREE)
+        else:
+            yield warn(Level.CAUTION, "latex_not_first", f"{text} It is not first on the list: put it first.", FREE)
 
 
 def of_day(listed: OperatingList, known: Known, sheet: SetUpSheet, slot: Slot, figures: Figures) -> Iterator[Notice]:

@@ -14,6 +14,7 @@ from planner.records.plan import Plan
 from planner.records.practice import FigureName
 from planner.records.set_up import Wishes
 from planner.setup.figures import Figures
+from planner.setup.health import NOTHING_KNOWN, Health
 from planner.values.option import Dose
 
 Place = tuple[Eye, Muscle]
@@ -21,7 +22,10 @@ Place = tuple[Eye, Muscle]
 
 @dataclass(frozen=True, kw_only=True)
 class Facts:
-    """``reoperated``: muscles operated before in an eye of this plan; ``lost``: those that may have slipped."""
+    """``reoperated``: muscles operated before in an eye of this plan; ``lost``: those that may have slipped.
+
+    ``health`` decides what is warned of, and never which way stands or is refused.
+    """
 
     on: str
     age_years: int
@@ -31,6 +35,7 @@ class Facts:
     lost: tuple[Place, ...]
     wishes: Wishes
     figures: Figures
+    health: Health
 
     @property
     def is_child(self) -> bool:
@@ -48,7 +53,9 @@ class Facts:
         return tuple(dose for dose in self.doses if dose.adjustable)
 
 
-def facts(born_on: str, plan: Plan, *, on: str, wishes: Wishes, figures: Figures) -> Facts:
+def facts(  # noqa: PLR0913 -- each is a fact of its own
+    born_on: str, plan: Plan, *, on: str, wishes: Wishes, figures: Figures, health: Health = NOTHING_KNOWN
+) -> Facts:
     """:class:`Refused` with ``operation_before_birth`` where the day cannot be."""
     if on < born_on:
         text = "The operation would be before the patient was born."
@@ -65,6 +72,7 @@ def facts(born_on: str, plan: Plan, *, on: str, wishes: Wishes, figures: Figures
         lost=in_order({place for place in _slipped(plan.case) if place[0] in eyes}),
         wishes=wishes,
         figures=figures,
+        health=health,
     )
 
 

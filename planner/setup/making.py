@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from planner.card.alerts.latex import FREE
 from planner.card.binding import mismatches, other_patient
 from planner.card.words import eye_words
 from planner.checkword import check_word
@@ -19,6 +20,7 @@ from planner.setup.allergies import allergies_words
 from planner.setup.facts import Facts
 from planner.setup.facts import facts as facts_of
 from planner.setup.figures import figures, source
+from planner.setup.health import Health, health
 from planner.setup.items.adjustment import adjust_from
 from planner.setup.judging import decide
 from planner.setup.operation import operation_words
@@ -26,6 +28,8 @@ from planner.setup.register import RULES
 from planner.values.set_up import SetUpItem, SetUpSheet
 from planner.values.statement import Level, Notice
 from planner.version import ENGINE_VERSION
+
+LATEX = "latex"
 
 HOUSE = Provenance(mark=Mark.HOUSE_RULE, source="theatre operates by signed plans alone")
 
@@ -46,7 +50,8 @@ def set_up(  # noqa: PLR0913 -- each is a fact of its own
 ) -> SetUpSheet:
     """:class:`Refused` where plan, patient and signature do not belong together, or an override runs into a stop."""
     _require_fit(plan, signature, patient_digest=patient_digest, plan_digest=plan_digest)
-    facts = facts_of(patient.born_on, plan, on=on, wishes=wishes, figures=figures(practice))
+    known = health(patient, patient_now, other_entries)
+    facts = facts_of(patient.born_on, plan, on=on, wishes=wishes, figures=figures(practice), health=known)
     items = _items(facts, overrides, practice)
     return SetUpSheet(
         full_name=patient.full_name,
@@ -59,7 +64,7 @@ def set_up(  # noqa: PLR0913 -- each is a fact of its own
         title=plan.option.title,
         operation=operation_words(plan.option.doses),
         items=items,
-        notices=tuple(_notices(signature)),
+        notices=tuple(_notices(signature, known)),
         adjust_from=adjust_from(facts, {each.item: each.choice for each in items}),
         check_word=check_word(plan_digest),
         signed=signature is not None,
@@ -95,6 +100,9 @@ def _require_fit(plan: Plan, signature: Signature | None, *, patient_digest: str
         raise Refused(*found)
 
 
-def _notices(signature: Signature | None) -> Iterator[Notice]:
+def _notices(signature: Signature | None, known: Health) -> Iterator[Notice]:
     if signature is None:
         yield warn(Level.CAUTION, "plan_not_signed", "The plan is not signed yet: nobody operates by it.", HOUSE)
+    if known.latex:
+        text = "Latex is not borne: latex-free gloves and set-up, first on the list."
+        yield warn(Level.CAUTION, LATEX, text, FREE)

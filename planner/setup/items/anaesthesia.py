@@ -7,6 +7,7 @@ adjustable sutures                                   general
 else                                                 general, or what is usual in the clinic
 
 A block for both eyes is refused, drops are refused to a child and to whoever cannot keep still; nobody passes these.
+Malignant hyperthermia in the family is warned of with every choice, for each can turn into general anaesthesia.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from planner.provenance import Mark, Provenance
+from planner.records.patient import Known
 from planner.records.practice import FigureName, Item
 from planner.records.set_up import Cooperation
 from planner.setup.advice import MEMORY, Advice, Chosen, ItemRules, Way, always, say, warn
@@ -81,6 +83,12 @@ def refusals(facts: Facts) -> Mapping[str, Notice]:
 
 def cautions(facts: Facts, choice: str, _chosen: Chosen) -> Iterator[Notice]:
     """What the choice asks for, and what holds for every choice."""
+    if facts.health.hyperthermia is Known.YES:
+        text = (
+            "Malignant hyperthermia in the family: no triggering agents (volatile agents, suxamethonium), and the "
+            "anaesthetist must know before the list is made."
+        )
+        yield warn(Level.CAUTION, "hyperthermia_in_the_family", text, MEMORY)
     if choice == GENERAL:
         yield from _general(facts)
     elif choice == BLOCK:
@@ -96,13 +104,22 @@ def _general(facts: Facts) -> Iterator[Notice]:
         how = "both eyes at one sitting leave nothing else" if facts.is_bilateral else "this is a child"
         text = f"General anaesthesia is to be avoided, but {how}: decide together with the anaesthetist."
         yield warn(Level.CAUTION, "general_to_be_avoided", text)
-    text = "If suxamethonium is given, forced ductions tell nothing for up to 20 minutes."
-    yield warn(Level.NOTE, "relaxant_and_ductions", text, RELAXANT, minutes=20.0)
-    text = "Ask for malignant hyperthermia in the family: a weak association with strabismus is taught."
-    yield warn(Level.NOTE, "malignant_hyperthermia", text, MEMORY)
+    if facts.health.hyperthermia is not Known.YES:
+        text = "If suxamethonium is given, forced ductions tell nothing for up to 20 minutes."
+        yield warn(Level.NOTE, "relaxant_and_ductions", text, RELAXANT, minutes=20.0)
+    if facts.health.hyperthermia is Known.UNKNOWN:
+        text = "Ask for malignant hyperthermia in the family: a weak association with strabismus is taught."
+        yield warn(Level.NOTE, "malignant_hyperthermia", text, MEMORY)
 
 
 def _block(facts: Facts) -> Iterator[Notice]:
+    if facts.health.anticoagulants:
+        named = "; ".join(facts.health.anticoagulants)
+        text = f"Anticoagulants are recorded ({named}): a block can bleed behind the eye. Decide before the day."
+        yield warn(Level.CAUTION, "block_and_anticoagulants", text, MEMORY)
+    elif not facts.health.is_bleeding_asked:
+        text = "Whether anything thins the blood is not recorded: ask, for a block can bleed behind the eye."
+        yield warn(Level.NOTE, "block_bleeding_not_asked", text, MEMORY)
     if facts.is_child:
         text = f"A block alone is meant for adults, and this patient is {_years(facts.age_years)} old on the day."
         yield warn(Level.CAUTION, "block_in_a_child", text, facts.figures.provenance(FigureName.CHILD_UNDER_YEARS))

@@ -133,6 +133,48 @@ def test_a_child_late_in_the_day_is_noted_as_common_practice():
     assert "child_late" not in said(late.rows[1])
 
 
+@pytest.mark.parametrize(
+    ("who", "told"),
+    [
+        ({"malignant_hyperthermia_family": "yes"}, ["hyperthermia_in_the_family"]),
+        ({"malignant_hyperthermia_family": "no", "latex": "no"}, []),
+        ({"latex": "yes"}, ["latex"]),
+        ({}, []),
+    ],
+)
+def test_a_row_warns_of_what_the_card_says_before_the_list_is_made(who, told):
+    """The anaesthetist must know of malignant hyperthermia before; latex-free things are laid out."""
+    signed, now, other = known(**who), patient(**who), (patient(**who, hospital_number="OI-0777"),)
+    for held in (signed, replace(known(), patient_now=now), replace(known(), other_entries=other)):
+        (row,) = day_list(listed(ANA), [held], None).rows
+        of_person = {"hyperthermia_in_the_family", "latex", "latex_not_first"} & said(row).keys()
+
+        assert sorted(of_person) == told
+        assert all(said(row)[code] is Level.CAUTION for code in told)
+
+
+def test_whoever_does_not_bear_latex_comes_before_whoever_bears_it():
+    free = [known(latex="yes", full_name=name) for name in ("Ana Example", "Ola Other")]
+    bears, unheld = known(full_name="Per Third"), None
+    last = PLAN_ID.replace("3", "c")
+
+    def codes_of(*held):
+        rows = day_list(listed(*(ANA, OLA, last)[: len(held)]), held, None).rows
+        return [sorted(code for code in said(row) if code.startswith("latex")) for row in rows]
+
+    assert codes_of(*free, bears) == [["latex"], ["latex"], []]
+    assert codes_of(free[0], bears, free[1]) == [["latex"], [], ["latex_not_first"]]
+    assert codes_of(bears, free[0]) == [[], ["latex_not_first"]]
+    assert codes_of(unheld, free[0]) == [[], ["latex_not_first"]]
+
+
+def test_what_another_entry_says_of_latex_is_packed_for():
+    held = [replace(known(), other_entries=(patient(latex="yes", hospital_number="OI-0777"),)), known()]
+    made = day_list(listed(ANA, OLA), held, None)
+
+    assert {line.article: line.used for line in made.kit}["latex_free"] == 1
+
+
 def test_a_set_up_of_another_day_is_warned_of():
     body = {"schema": 1, "plan_id": PLAN_ID, "plan_digest": "0" * 64, "on": "2026-12-02"}
     (row,) = day_list(listed(ANA), [known(set_up=read(SetUp, body))], None).rows

@@ -44,10 +44,15 @@ def offered(**examination):
 
 
 def sheet(option=ONE_EYE, *, born_on=ADULT, wishes=None, overrides=(), **rest):
-    """The set-up sheet of such a plan; ``rest``: the clinic's ``practice``, the day ``on``, the examination's."""
+    """The set-up sheet of such a plan.
+
+    ``rest``: the clinic's ``practice``, the day ``on``, what else the patient's record says (``person``), its newer
+    version (``now``), the person's ``others``, and the examination's.
+    """
     practice, on = rest.pop("practice", None), rest.pop("on", ON)
+    who = patient(born_on, **rest.pop("person", {}))
+    now, others = rest.pop("now", None), rest.pop("others", ())
     examination = rest
-    who = patient(born_on)
     chosen = planned(option, who, **examination)
     return set_up(
         who,
@@ -59,6 +64,8 @@ def sheet(option=ONE_EYE, *, born_on=ADULT, wishes=None, overrides=(), **rest):
         wishes=read(Wishes, wishes or {}),
         overrides=tuple(read(Override, each) for each in overrides),
         practice=practice,
+        patient_now=now,
+        other_entries=tuple(others),
     )
 
 

@@ -54,8 +54,8 @@ test('two records of one operation differ muscle by muscle, with the side in wor
   assert.deepEqual(told([a, b]), [
     ['Surgeon', 'Dr Roan', 'Dr Brandt'],
     ['LEFT eye, medial rectus', 'recess 5.0 mm', 'recess 5.5 mm, 11.0 mm from the limbus'],
-    ['Recorded by', 'not entered', 'Dr Roan'],
     ['Wait after a block', 'not entered', '12 hours'],
+    ['Recorded by', 'not entered', 'Dr Roan'],
     ['LEFT eye, medial rectus, reason', 'not entered', 'Tight.'],
     ['Complication 1', 'not entered', 'bleeding, LEFT eye, medial rectus'],
   ]);
