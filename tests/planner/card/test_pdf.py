@@ -18,7 +18,7 @@ from planner.card.pdf.scale import MARGIN, PAGE_HEIGHT, PAGE_WIDTH
 from planner.errors import Refused
 from planner.values.alert import AlertKind
 from planner.values.statement import Level
-from tests.planner.card.pieces import FOUR_MUSCLES, ONE_MUSCLE, TWO_MUSCLES, alert, mirrored, notice
+from tests.planner.card.pieces import FOUR_MUSCLES, ONE_MUSCLE, TWO_MUSCLES, alert, mirrored, notice, with_lines
 
 CARDS = {"one muscle": ONE_MUSCLE, "two muscles": TWO_MUSCLES, "four muscles": FOUR_MUSCLES}
 LONG_NAME = "Anastasia-Wilhelmina Mbalaworamwanga Featherstonehaugh-Cholmondeley " * 2
@@ -211,6 +211,14 @@ def test_shows_both_figures_where_the_surgeon_changed_one():
 
     assert text.count("Changed by the surgeon") == 1
     assert "Changed by the surgeon: table 5.5 mm, surgeon 5.0 mm" in text
+
+
+def test_what_a_straight_caliper_spans_is_said_to_be_from_the_limbus_before_the_insertion_is_named():
+    (line,) = ONE_MUSCLE.lines
+    text = text_of(with_lines(ONE_MUSCLE, replace(line, caliper_mm=14.93)))
+
+    assert "straight caliper from the limbus 14.93 mm; insertion at 6.9 mm, moved back 9.0 mm" in text
+    assert "caliper" not in text_of(ONE_MUSCLE)
 
 
 def test_never_lets_silence_about_allergies_pass_for_none():

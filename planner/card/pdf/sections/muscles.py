@@ -43,7 +43,7 @@ def _row(number: int, card_line: CardLine, scale: Scale, who_across: float) -> B
         (
             _operation(card_line, lead, right),
             *(paragraph(words, Face.BOLD, LIMBUS * lead, right, LEFT + ACROSS - right) for words in _where(card_line)),
-            paragraph(_insertion(card_line), Face.REGULAR, scale.prose, right, LEFT + ACROSS - right),
+            paragraph(_measured(card_line), Face.REGULAR, scale.prose, right, LEFT + ACROSS - right),
             _changed(card_line, scale, right),
         )
     )
@@ -100,17 +100,23 @@ def _where(card_line: CardLine) -> Iterator[str]:
         yield card_line.attachment_words
 
 
+def _measured(card_line: CardLine) -> str:
+    """What a caliper spans, which is set from the limbus too, before the distances from the insertion."""
+    mm = card_line.caliper_mm
+    caliper = "" if mm is None else f"straight caliper from the limbus {mm_words(mm)}"
+    return "; ".join(words for words in (caliper, _insertion(card_line)) if words)
+
+
 def _insertion(card_line: CardLine) -> str:
     if card_line.insertion_mm is None or card_line.mm is None:
         return ""
     insertion, mm = mm_words(card_line.insertion_mm), mm_words(card_line.mm)
-    caliper = "" if card_line.caliper_mm is None else f"; by straight caliper {mm_words(card_line.caliper_mm)}"
     match card_line.operation:
         case Operation.RECESS:
-            return f"insertion at {insertion}, moved back {mm}{caliper}"
+            return f"insertion at {insertion}, moved back {mm}"
         case Operation.RESECT:
-            return f"back at the insertion, shortened by {mm}{caliper}"
-    return f"insertion at {insertion}{caliper}"
+            return f"back at the insertion, shortened by {mm}"
+    return f"insertion at {insertion}"
 
 
 def _changed(card_line: CardLine, scale: Scale, x: float) -> Block:

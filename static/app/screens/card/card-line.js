@@ -2,6 +2,7 @@
 import { Picture } from '../../parts/picture/picture.js';
 import { html } from '../../vendor/preact.js';
 import { mmFigure, mmWords } from '../../words/figures.js';
+import { besideLimbus } from './beside-limbus.js';
 import { CardSteps } from './card-steps.js';
 
 /** @param {{line: any}} props a `CardLine` of the engine */
@@ -19,7 +20,7 @@ export function CardLine({ line }) {
     ${line.limbus_mm !== null &&
     html`<p class="card-limbus">
       <strong>${mmWords(line.limbus_mm)}</strong> from the limbus
-      ${line.insertion_mm !== null && html`${' '}<span class="soft card-insertion">(insertion ${mmWords(line.insertion_mm)}${line.caliper_mm ? `, by straight caliper ${mmWords(line.caliper_mm)}` : ''})</span>`}
+      ${besideLimbus(line) && html`${' '}<span class="soft card-insertion">(${besideLimbus(line)})</span>`}
     </p>`}
     ${line.ruler && html`<div class="card-ruler"><${Picture} picture=${line.ruler} /></div>`}
     ${line.surgeon_changed && html`<p class="card-both">Changed by the surgeon: table ${mmWords(line.table_mm)}, <strong>surgeon ${mmWords(line.mm)}</strong></p>`}
