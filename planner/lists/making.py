@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from planner.checkword import check_word
 from planner.disclaimer import DISCLAIMER
 from planner.errors import Refused
-from planner.kit import kit, needs, spare_words
+from planner.kit import kit, needs, spare_words, uncounted, uncounted_notices
 from planner.lists import warnings
 from planner.lists.entry import Known
 from planner.lists.times import Slot, clock_words, minutes, slots
@@ -48,6 +48,7 @@ def day_list(listed: OperatingList, known: Sequence[Known | None], practice: Pra
         for number, (entry, each, slot) in enumerate(zip(listed.entries, prepared, laid, strict=True), start=1)
     )
     counted = tuple(_needs(each) for each in prepared)
+    days = (TeamDay(on=listed.on, team=listed.team, place=listed.place, cases=counted),)
     first, last = minutes(listed.starts_at), laid[-1].end_min if laid else minutes(listed.starts_at)
     return DayList(
         on=listed.on,
@@ -58,7 +59,8 @@ def day_list(listed: OperatingList, known: Sequence[Known | None], practice: Pra
         total_min=last - first,
         turnover_min=turnover_min,
         rows=rows,
-        kit=kit((TeamDay(on=listed.on, team=listed.team, place=listed.place, cases=counted),), figures),
+        kit=kit(days, figures),
+        kit_notices=uncounted_notices(uncounted(days)),
         needs=counted,
         spare_words=spare_words(figures),
         practice_words=source(practice),

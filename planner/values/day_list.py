@@ -38,7 +38,10 @@ class ListRow:
 
 @dataclass(frozen=True, kw_only=True)
 class DayList:
-    """``total_min`` runs from the first operation's start to the last one's end; ``needs`` are what ``kit`` counts."""
+    """``total_min`` runs from the first operation's start to the last one's end; ``needs`` are what ``kit`` counts.
+
+    ``kit_notices`` say which operations it could not count.
+    """
 
     on: str
     team: str
@@ -49,6 +52,7 @@ class DayList:
     turnover_min: int
     rows: tuple[ListRow, ...]
     kit: tuple[KitLine, ...]
+    kit_notices: tuple[Notice, ...]
     needs: tuple[CaseNeeds, ...]
     spare_words: str
     practice_words: str

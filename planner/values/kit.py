@@ -8,6 +8,7 @@ from typing import Annotated
 
 from planner.limits import IsoDate, Length, Unique, Within
 from planner.provenance import Provenance
+from planner.values.statement import Notice
 
 
 class KitGroup(StrEnum):
@@ -72,11 +73,27 @@ class PackedDay:
 
 
 @dataclass(frozen=True, kw_only=True)
+class Uncounted:
+    """An operation of a list, by its number there, that nothing is counted for."""
+
+    on: str
+    team: str
+    place: str
+    number: int
+
+
+@dataclass(frozen=True, kw_only=True)
 class Packing:
-    """What all lists need together; ``spare_words`` say the spare rule."""
+    """What all lists need together; ``spare_words`` say the spare rule.
+
+    ``operations`` are those of the lists; ``not_counted`` are those among them that ``kit`` lacks, and ``notices`` say
+    so.
+    """
 
     days: tuple[PackedDay, ...]
     operations: int
+    not_counted: tuple[Uncounted, ...]
+    notices: tuple[Notice, ...]
     kit: tuple[KitLine, ...]
     spare_words: str
     practice_words: str

@@ -33,7 +33,7 @@ def page(listed: DayList) -> Sheet:
     return Sheet(
         head=stack((title, unshown(where), line(total, Face.REGULAR, PROSE, LEFT), rule(LEFT, ACROSS, 2)), gap=3),
         again=stack((title, rule(LEFT, ACROSS, 2)), gap=3),
-        blocks=(*map(_row, listed.rows), *kit_blocks(listed.kit, listed.spare_words)),
+        blocks=(*map(_row, listed.rows), *map(notice, listed.kit_notices), *kit_blocks(listed.kit, listed.spare_words)),
         foot=foot(
             listed.disclaimer,
             listed.engine_version,

@@ -17,6 +17,7 @@ from planner.records.practice import FigureName, Practice
 from planner.setup.figures import figures
 from planner.values.kit import CaseNeeds, Need, TeamDay
 from planner.values.option import Operation
+from planner.values.statement import Level
 from tests.planner.setup.prepared import BOTH_EYES, ONE_EYE, planned, sheet
 
 USUAL = figures(None)
@@ -204,5 +205,36 @@ def test_a_packing_list_says_for_which_days_and_whose_practice():
 
     assert [(each.on, each.operations) for each in made.days] == [("2026-12-01", 2), ("2026-12-02", 1)]
     assert made.operations == 3
+    assert (made.not_counted, made.notices) == ((), ())
     assert made.spare_words == "Spare: 20 % of what is used, at least 1 of each (common practice)."
     assert USUAL[FigureName.SPARE_PER_CENT] == 20
+
+
+def test_an_operation_that_nothing_is_counted_for_is_named_by_its_number_and_cautioned_of():
+    one, nothing = case(instrument_set=1), case()
+    made = packing(
+        [day(one, nothing, on="2026-12-02"), day(nothing, one, nothing, nothing, team="two"), day(one)], None
+    )
+
+    assert [(each.on, each.team, each.number) for each in made.not_counted] == [
+        ("2026-12-01", "two", 1),
+        ("2026-12-01", "two", 3),
+        ("2026-12-01", "two", 4),
+        ("2026-12-02", "one", 2),
+    ]
+    assert {each.code: each.level for each in made.notices} == {
+        "not_counted-1": Level.CAUTION,
+        "not_counted-2": Level.CAUTION,
+    }
+    assert made.notices[0].text.startswith("1 December 2026, two: operations 1, 3 and 4 are not counted")
+    assert made.notices[1].text.startswith("2 December 2026, one: operation 2 is not counted")
+    assert made.operations == 7
+
+
+@given(DAYS)
+def test_every_operation_of_the_lists_is_counted_or_said_not_to_be(days):
+    made = packing(days, None)
+    counted = sum(bool(one.needs) for each in days for one in each.cases)
+
+    assert counted + len(made.not_counted) == made.operations
+    assert bool(made.not_counted) == bool(made.notices)

@@ -189,6 +189,22 @@ def test_the_kit_counts_what_is_held():
     assert [len(each.needs) > 0 for each in made.needs] == [True, False]
 
 
+@pytest.mark.parametrize(
+    ("held", "number"),
+    [
+        ([known(), None], 2),
+        ([replace(known(), patient_digest="0" * 64), known()], 1),
+        ([known(), known(signed=False)], None),
+    ],
+)
+def test_the_kit_says_which_operations_it_does_not_count(held, number):
+    """A plan that is not on the device, or a row that is stopped before a sheet could be made."""
+    told = day_list(listed(ANA, OLA), held, None).kit_notices
+
+    assert [notice.level for notice in told] == [Level.CAUTION] * (number is not None)
+    assert all(f"operation {number} is not counted" in notice.text for notice in told)
+
+
 def test_an_empty_list_is_a_list():
     made = day_list(listed(), [], None)
 

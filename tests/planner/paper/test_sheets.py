@@ -25,6 +25,7 @@ PACKED = packing(
     ],
     None,
 )
+NOTHING = CaseNeeds(needs=())
 PAGES = {"set-up": set_up_pdf(SET_UP), "list": day_list_pdf(DAY), "packing": packing_pdf(PACKED)}
 
 
@@ -104,6 +105,17 @@ def test_a_packing_list_says_for_whom_and_how_many():
     assert "6 operations on 6 lists" in text
     assert "2 December 2026: south, 1" in text
     assert "Prism bars" in text
+
+
+def test_what_is_not_counted_stands_as_a_caution_on_the_packing_list_and_on_the_days_list():
+    day = TeamDay(on="2026-12-01", team="north", cases=(CaseNeeds(needs=(Need(article="prisms", pieces=1),)), NOTHING))
+    packed = text_of(packing_pdf(packing([day], None)))
+    listed_day = text_of(day_list_pdf(day_list(listed(ANA, OLA), [known(), None], None)))
+
+    assert "1 of 2 operations on 1 list" in packed
+    for text in (packed, listed_day):
+        assert "CAUTION" in text
+        assert "operation 2 is not counted" in text
 
 
 def test_a_long_list_goes_on_page_after_page_and_loses_no_row():

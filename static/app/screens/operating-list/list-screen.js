@@ -5,6 +5,7 @@ import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
 import { FaultList } from '../../parts/fault-list/fault-list.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { Kit } from '../../parts/kit/kit.js';
+import { Notices } from '../../parts/notice/notice.js';
 import { PagePdf } from '../../parts/page-pdf/page-pdf.js';
 import { useAnswer } from '../../planning/use-answer.js';
 import { useRights } from '../../planning/use-rights.js';
@@ -87,7 +88,7 @@ export function ListScreen({ name, versions, blank }) {
       </ol>
       <p class="unseen" role="status">${said}</p>
       ${mayEdit && html`<div class="buttons"><button type="button" class="button" aria-haspopup="dialog" onClick=${() => setOpen('add')}>Add an operation</button></div>`}
-      ${day && html`<section class="stack" aria-labelledby="kit-heading"><h2 id="kit-heading">Kit</h2><${Kit} lines=${day.kit} spareWords=${day.spare_words} /></section>`}
+      ${day && html`<section class="stack" aria-labelledby="kit-heading"><h2 id="kit-heading">Kit</h2><${Notices} notices=${day.kit_notices} /><${Kit} lines=${day.kit} spareWords=${day.spare_words} /></section>`}
       ${day &&
       html`<footer class="small stack tight">
         ${day.practice_words && html`<p>This clinic's practice: ${day.practice_words}</p>`}

@@ -6,6 +6,7 @@ import { Empty } from '../../parts/empty/empty.js';
 import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
 import { Frame } from '../../parts/frame/frame.js';
 import { Kit } from '../../parts/kit/kit.js';
+import { Notices } from '../../parts/notice/notice.js';
 import { PagePdf } from '../../parts/page-pdf/page-pdf.js';
 import { faultsIn } from '../../planning/use-answer.js';
 import { useRights } from '../../planning/use-rights.js';
@@ -51,7 +52,8 @@ export default function Packing() {
       ${chosen.length > 0 &&
       (packed
         ? html`<section class="stack" aria-labelledby="packing-kit">
-            <h2 id="packing-kit">Kit for ${packed.operations} operation${packed.operations === 1 ? '' : 's'}</h2>
+            <h2 id="packing-kit">Kit for ${packed.not_counted.length > 0 && `${packed.operations - packed.not_counted.length} of `}${packed.operations} operation${packed.operations === 1 ? '' : 's'}</h2>
+            <${Notices} notices=${packed.notices} />
             <${Kit} lines=${packed.kit} spareWords=${packed.spare_words} />
             <p class="small">${packed.practice_words && `This clinic's practice: ${packed.practice_words}. `}Engine ${packed.engine_version}. ${packed.disclaimer}</p>
           </section>`
