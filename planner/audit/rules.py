@@ -21,8 +21,9 @@ WATCH = Provenance(
 def rules(asked: Question) -> Iterator[Statement]:
     """Definitions first, then the statistics."""
     for definition in DEFINITIONS:
+        told = f" Not as published: {'; '.join(definition.differences)}." if definition.differences else ""
         yield Statement(
-            code=definition.id, text=f"Success: {definition.words}.", provenance=definition.provenance, facts={}
+            code=definition.id, text=f"Success: {definition.words}.{told}", provenance=definition.provenance, facts={}
         )
     for code, text, provenance in (
         (
@@ -37,11 +38,15 @@ def rules(asked: Question) -> Iterator[Statement]:
             "operated_again",
             (
                 f"Who was operated again by day {asked.last_days}, whatever for and whatever a visit had found, counts "
-                "as a failure by every definition and in the watch, even where nobody was seen in the window."
+                "as a failure by every definition of that window and in the watch, even where nobody was seen in it."
             ),
             COUNTED,
         ),
-        ("everybody", "Every operation is counted; who was not seen is missing and never left out.", COUNTED),
+        (
+            "everybody",
+            "Every operation is counted; who was not seen, or not yet, is missing and never left out.",
+            COUNTED,
+        ),
         ("interval", "Intervals of shares are exact and hold the truth at least 95 times of 100.", EXACT),
         (
             "lasting",

@@ -72,6 +72,7 @@ def result(reported: Reported) -> Result | None:
         diagnosis=_diagnosis(care, expected),
         before_pd=expected.before_pd,
         expected_pd=expected.mean_pd,
+        constancy=care.plan.case.examination.constancy,
         seen=tuple(_seen(care)),
         reoperated_days=reported.reoperated_days,
     )
@@ -128,6 +129,7 @@ def _seen(care: Aftercare) -> Iterator[Seen]:
                 near_pd=_alike(care, visited, Range.NEAR),
                 constancy=examination.constancy,
                 stereo_octaves_lost=visited.follow_up.stereo_octaves_lost,
+                stereo_lost_to_nil=visited.follow_up.stereo_lost_to_nil,
             )
 
 

@@ -61,7 +61,7 @@ class FollowUp:
     ``visit`` is the planned visit that it was, or what an unplanned one is called. The examination is the record that
     was measured at it, bound by id and digest, null where nothing was measured. ``infection_signs`` null: nobody
     looked; empty: there were none. ``ahead`` takes the place of all visits planned after this one, null changes none;
-    ``ahead_reason`` says why.
+    ``ahead_reason`` says why. ``stereo_lost_to_nil``: near stereoacuity was there before the operation and is not now.
     """
 
     RULES: ClassVar = (
@@ -76,6 +76,7 @@ class FollowUp:
     examination_id: RecordId | None = None
     examination_digest: Digest | None = None
     stereo_octaves_lost: Annotated[float, Within(0, 12, "octaves of near stereoacuity")] | None = None
+    stereo_lost_to_nil: bool = False
     infection_signs: Annotated[tuple[InfectionSeen, ...], Length(0, 14), Unique(("sign", "eye"))] | None = None
     ahead: PlannedVisits | None = None
     ahead_reason: Annotated[str, Prose(0, 400)] = ""

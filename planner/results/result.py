@@ -22,13 +22,14 @@ class Seen:
     near_pd: Deviation | None = None
     constancy: Constancy | None = None
     stereo_octaves_lost: Annotated[float, Within(0, 12, "octaves of near stereoacuity")] | None = None
+    stereo_lost_to_nil: bool = False
 
 
 @dataclass(frozen=True, kw_only=True)
 class Result:
     """``before_pd`` and ``expected_pd`` are the deviation before and the one the plan expected; ``seen`` is in order.
 
-    ``reoperated_days`` is null where nobody operated again.
+    ``constancy`` is that of before the operation. ``reoperated_days`` is null where nobody operated again.
     """
 
     id: RecordId
@@ -39,5 +40,6 @@ class Result:
     diagnosis: Annotated[str, Length(1, 120)]
     before_pd: Deviation
     expected_pd: Deviation
+    constancy: Constancy | None = None
     seen: Annotated[tuple[Seen, ...], Length(0, 60)] = ()
     reoperated_days: Days | None = None

@@ -15,13 +15,17 @@ Judge = Callable[[Result, Window], Verdict]
 
 @dataclass(frozen=True, kw_only=True)
 class Definition:
-    """``concerns`` says of which results it speaks, ``judge`` what it makes of one, in the window asked for."""
+    """``concerns`` says of which results it speaks, ``judge`` what it makes of one, in the window asked for.
+
+    ``differences`` says in what it is not as published, where what is recorded does not allow that.
+    """
 
     id: str
     words: str
     provenance: Provenance
     concerns: Callable[[Result], bool]
     judge: Judge
+    differences: tuple[str, ...] = ()
 
 
 def everybody(_result: Result) -> bool:

@@ -6,6 +6,7 @@ import pytest
 from scipy import stats
 
 from planner.card.pdf.faces import lacks
+from planner.results.definitions.pedig_exotropia_adapted import DIFFERENCES
 from planner.results.report import FEW
 from planner.values.picture import Disc, Label
 from tests.planner.audit.generated import SURGEONS, audited, results, said
@@ -81,6 +82,17 @@ def test_the_figures_of_how_long_it_lasts_are_scipy_s():
         assert rows[f"{months} months"][2].split()[0] == f"{share * 100:.0f}"
 
 
+def test_a_definition_that_is_not_as_published_says_so_by_name_and_each_difference_in_the_rules():
+    made = audited(MANY, by="all")
+    (judged,) = (each for each in made.groups[0].judged if each.id == "pedig-exotropia-adapted")
+    rule = next(each.text for each in made.rules if each.code == judged.id)
+
+    assert judged.definition.startswith("adapted from")
+    assert judged.provenance.source.startswith("adapted from")
+    assert DIFFERENCES
+    assert not [each for each in DIFFERENCES if each not in rule]
+
+
 def test_who_is_not_followed_is_told_with_the_reason():
     early, late = {"days_after": 1, "distance_pd": -12}, {"days_after": 60, "distance_pd": 0}
     found = left_over(0, 25, None, None)
@@ -114,7 +126,10 @@ def test_who_was_operated_again_in_time_is_no_missing_person_but_a_failure_and_t
     assert number(group, "Missing in the window").startswith("0 of 8")
     assert judged.counts_words == "6 of 8 judged, a small number, 2 of them failed because operated again"
     assert chart(group, "watch").says[2].endswith("in 8 cases judged.")
-    assert "counts as a failure by every definition" in {rule.code: rule.text for rule in made.rules}["operated_again"]
+    assert (
+        "counts as a failure by every definition of that window"
+        in {rule.code: rule.text for rule in made.rules}["operated_again"]
+    )
 
 
 @pytest.mark.parametrize(("count", "small"), [(FEW - 1, True), (FEW, False)])

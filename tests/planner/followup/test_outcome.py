@@ -9,6 +9,7 @@ from planner.codec import read, write
 from planner.desk import answer
 from planner.followup import Reported, past_case, result
 from planner.followup.aftercare import Aftercare
+from planner.records.examination import Constancy
 from planner.results import Reporting, report_groups
 from planner.results.result import Result
 from tests.planner.examined import straight
@@ -35,8 +36,24 @@ def test_a_result_is_the_signed_expectation_and_what_was_seen():
     assert (found.operated_on, found.family, found.table) == (OPERATED_ON, "recess-both-mr", "wright-after-parks")
     assert (found.before_pd, found.expected_pd, found.diagnosis) == (40.0, 0.0, "esodeviation")
     assert [write(each) for each in found.seen] == [
-        {"days_after": 45, "distance_pd": 4.0, "near_pd": 6.0, "constancy": "latent", "stereo_octaves_lost": 0.0}
+        {
+            "days_after": 45,
+            "distance_pd": 4.0,
+            "near_pd": 6.0,
+            "constancy": "latent",
+            "stereo_octaves_lost": 0.0,
+            "stereo_lost_to_nil": False,
+        }
     ]
+
+
+def test_a_result_says_how_constant_it_was_before_and_whether_stereoacuity_was_lost_to_nil():
+    at_200 = visit("Month 6", 200, straight(0), straight(0, at="near"))
+    at_200["follow_up"]["stereo_lost_to_nil"] = True
+    found = result(reported(cared(signed("recess-both-lr", straight(-30), constancy="intermittent"), at_200)))
+
+    assert found.constancy is Constancy.INTERMITTENT
+    assert [each.stereo_lost_to_nil for each in found.seen] == [True]
 
 
 def test_a_result_is_what_the_audit_reads():

@@ -10,12 +10,14 @@ from scipy import stats
 from planner.desk import answer
 from planner.records.examination import Constancy
 from planner.results import Reporting, report_groups
-from planner.results.definitions import pedig_exotropia, within_8, within_10
+from planner.results.definitions import Verdict, pedig_exotropia_adapted, within_8, within_10
 from planner.results.grouping import Grouping
 from planner.results.lasting import lasting_of
 from planner.results.report import FEW
 from planner.results.result import Result, Seen
+from planner.results.window import Window
 
+USUAL = Window(first_days=28, last_days=120)
 PLAIN = Result(
     id="00000000-0000-7000-8000-000000000000",
     operated_on="2026-01-01",
@@ -87,6 +89,15 @@ def test_the_limits_belong_to_success(left, eight, ten):
     assert (within_8.met(seen), within_10.met(seen)) == (eight, ten)
 
 
+def exotropia(*visits, **more):
+    """An intermittent exotropia of 30 Δ and its visits, each as a day and what differs from a straight one."""
+    seen = tuple(
+        Seen(**({"days_after": day, "distance_pd": 0, "near_pd": 0, "stereo_octaves_lost": 0} | found))
+        for day, found in visits
+    )
+    return replace(PLAIN, **({"before_pd": -30.0, "constancy": Constancy.INTERMITTENT, "seen": seen} | more))
+
+
 @pytest.mark.check_value
 @pytest.mark.parametrize(
     ("distance", "near", "constancy", "octaves", "met"),
@@ -94,6 +105,8 @@ def test_the_limits_belong_to_success(left, eight, ten):
         (-9, -9, None, 0, True),
         (-10, -2, None, 0, False),
         (-2, -10, None, 0, False),
+        (-12, -12, Constancy.INTERMITTENT, 0, False),
+        (-12, -12, Constancy.LATENT, 0, True),
         (6, 0, Constancy.CONSTANT, 0, False),
         (6, 0, Constancy.INTERMITTENT, 0, True),
         (5, 0, Constancy.CONSTANT, 0, True),
@@ -105,18 +118,63 @@ def test_the_limits_belong_to_success(left, eight, ten):
         (-12, None, None, None, False),
     ],
 )
-def test_the_published_definition_for_intermittent_exotropia(distance, near, constancy, octaves, met):
-    """PMC6348023: XT >= 10 at distance or near, constant ET >= 6, or loss of >= 2 octaves of near stereoacuity."""
-    seen = Seen(days_after=60, distance_pd=distance, near_pd=near, constancy=constancy, stereo_octaves_lost=octaves)
+def test_a_visit_by_the_published_limits_for_intermittent_exotropia(distance, near, constancy, octaves, met):
+    """PMC6348023, table 4: XT >= 10 at distance or near, constant ET >= 6, near stereoacuity lost by >= 2 octaves."""
+    seen = Seen(days_after=200, distance_pd=distance, near_pd=near, constancy=constancy, stereo_octaves_lost=octaves)
 
-    assert pedig_exotropia.met(seen) is met
+    assert pedig_exotropia_adapted.met(seen) is met
 
 
-def test_that_definition_speaks_of_exodeviations_only():
-    report = of_all(result(0, (60, 0), before_pd=30), result(1, (60, 0), before_pd=-30))
+@pytest.mark.check_value
+@pytest.mark.parametrize("octaves", [None, 0, 1])
+def test_stereoacuity_lost_to_nil_is_suboptimal_however_few_octaves_it_was(octaves):
+    """PMC6348023, table 4: from 400 seconds of arc only nil is a loss."""
+    lost = {"stereo_octaves_lost": octaves, "stereo_lost_to_nil": True}
 
-    assert success(report, "pedig-exotropia").cannot_tell == 1
-    assert success(report, "pedig-exotropia").missing == 0
+    assert pedig_exotropia_adapted.DEFINITION.judge(exotropia((200, lost)), USUAL) is Verdict.FAILED
+
+
+EXO, UNTOLD = {"distance_pd": -14}, {"stereo_octaves_lost": None}
+
+
+@pytest.mark.parametrize(
+    ("visits", "again", "verdict"),
+    [
+        ([(60, EXO), (180, {})], None, Verdict.MET),
+        ([(180, EXO), (365, {})], None, Verdict.FAILED),
+        ([(180, {}), (1400, EXO)], None, Verdict.MET),
+        ([(60, {})], None, Verdict.MISSING),
+        ([(180, {})], 700, Verdict.REOPERATED),
+        ([(60, {})], 90, Verdict.REOPERATED),
+        ([(180, {})], 1400, Verdict.MET),
+        ([(180, EXO)], 700, Verdict.FAILED),
+        ([(180, {}), (365, UNTOLD)], None, Verdict.MET),
+        ([(180, UNTOLD)], None, Verdict.CANNOT_TELL),
+        ([(180, UNTOLD), (365, EXO)], None, Verdict.FAILED),
+    ],
+)
+def test_it_looks_at_every_visit_of_its_own_time_and_at_another_operation(visits, again, verdict):
+    """Any visit from six months on, and another operation at any time: PMC6348023, table 4."""
+    result = exotropia(*visits, reoperated_days=again)
+
+    assert pedig_exotropia_adapted.DEFINITION.judge(result, USUAL) is verdict
+
+
+@pytest.mark.parametrize(
+    ("before", "constancy", "counted"),
+    [
+        (-30, Constancy.INTERMITTENT, 1),
+        (-30, Constancy.CONSTANT, 0),
+        (-30, Constancy.LATENT, 0),
+        (-30, None, 0),
+        (30, Constancy.INTERMITTENT, 0),
+    ],
+)
+def test_it_speaks_only_of_an_exotropia_that_is_recorded_as_intermittent(before, constancy, counted):
+    report = of_all(exotropia((200, {}), before_pd=before, constancy=constancy))
+
+    assert success(report, "pedig-exotropia-adapted").among_judged.cases == counted
+    assert success(report, "pedig-exotropia-adapted").missing == 0
 
 
 def test_what_was_seen_after_another_operation_is_not_this_ones_result():

@@ -48,7 +48,7 @@ test('visits planned anew are told in days after the operation, with a reason', 
 });
 
 test('a saved visit comes back as it was', () => {
-  const said = { looked: true, signs: [{ sign: 'discharge', eye: 'left' }], stereo_octaves_lost: 1, reoperation: 'to be considered', note: 'Sticky.', ahead: [{ name: 'Week 3', from_on: '2026-12-15', to_on: '2026-12-18' }], ahead_reason: 'Ferry.' };
+  const said = { looked: true, signs: [{ sign: 'discharge', eye: 'left' }], stereo_octaves_lost: 1, stereo_lost_to_nil: true, reoperation: 'to be considered', note: 'Sticky.', ahead: [{ name: 'Week 3', from_on: '2026-12-15', to_on: '2026-12-18' }], ahead_reason: 'Ferry.' };
   const saved = body(said, { id: 'E', digest: 'of E' });
   const again = visitFrom(saved, '2026-11-25');
   assert.deepEqual(bodyOf(again, { name: nameOf(again, 'Day 1'), operation: OPERATION, examination: { id: 'E', digest: 'of E' } }), saved);

@@ -44,6 +44,7 @@ function Found({ body }) {
     body.examination_id ? null : 'Nothing was measured.',
     signs == null ? 'Nobody looked for signs of infection.' : signs.length === 0 ? 'No signs of infection.' : `Signs of infection: ${signs.map(signWords).join('; ')}.`,
     body.stereo_octaves_lost == null ? null : `Near stereoacuity: ${body.stereo_octaves_lost} octaves lost since before surgery.`,
+    body.stereo_lost_to_nil ? 'Near stereoacuity: lost to nil since before surgery.' : null,
     body.reoperation ? `Another operation: ${body.reoperation}.` : null,
     body.ahead ? `Visits planned anew: ${body.ahead_reason ?? ''}` : null,
   ].filter(Boolean);

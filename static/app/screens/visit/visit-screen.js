@@ -25,6 +25,9 @@ import { WhichVisit } from './which-visit.js';
 const OCTAVES = { ...LIMITS.stereo_octaves_lost, decimals: 1, unit: 'octaves' };
 const REOPERATION_CHOICES = [...REOPERATIONS.map((value) => ({ value, words: value })), { value: null, words: 'not said' }];
 
+/** @param {import('./visiting.js').Visiting} visiting */
+const stereoWords = ({ stereo_octaves_lost: octaves, stereo_lost_to_nil: nil }) => (nil ? 'lost to nil' : octaves === null ? 'not said' : `${octaves} octaves lost`);
+
 /** @param {{patient: LedgerRecord, followed: import('../../planning/following.js').Followed, corrected?: LedgerRecord}} props */
 export function VisitScreen({ patient, followed, corrected }) {
   const all = useObservable(records);
@@ -58,9 +61,10 @@ export function VisitScreen({ patient, followed, corrected }) {
       <${Measured} examination=${examination} measure=${measure} unmeasured=${visiting.unmeasured} onUnmeasured=${() => tell({ unmeasured: true })} />
       ${isReviewed && review && review.statements.map((each) => html`<p class="small" key=${each.code}>${each.text}</p>`)}
       <${Signs} looked=${visiting.looked} signs=${visiting.signs} onTell=${tell} />
-      <${Fold} title="Near stereoacuity" holds=${visiting.stereo_octaves_lost === null ? 'not said' : `${visiting.stereo_octaves_lost} octaves lost`}>
+      <${Fold} title="Near stereoacuity" holds=${stereoWords(visiting)}>
         <p class="small soft">Lost since before surgery. One octave is a doubling of the seconds of arc: from 60 to 120 is 1, from 60 to 240 is 2; 0 is none.</p>
         <${FigureField} label="Octaves lost" value=${visiting.stereo_octaves_lost} range=${OCTAVES} onChange=${(/** @type {number | null} */ stereo_octaves_lost) => tell({ stereo_octaves_lost })} />
+        <label class="visit-tick"><input type="checkbox" checked=${visiting.stereo_lost_to_nil} onChange=${() => tell({ stereo_lost_to_nil: !visiting.stereo_lost_to_nil })} /> <span>Lost to nil: none is left</span></label>
       <//>
       <${Fold} title="Another operation" holds=${visiting.reoperation ?? 'not said'}>
         <${Choice} legend="Another operation is" name="reoperation" options=${REOPERATION_CHOICES} value=${visiting.reoperation} onChange=${(/** @type {string | null} */ reoperation) => tell({ reoperation })} />

@@ -11,6 +11,7 @@
  * @property {boolean} looked for signs of infection
  * @property {SignSeen[]} signs
  * @property {number | null} stereo_octaves_lost
+ * @property {boolean} stereo_lost_to_nil
  * @property {string | null} reoperation
  * @property {Ahead[] | null} ahead the visits after this one planned anew; null: as they were
  * @property {string} ahead_reason
@@ -32,6 +33,7 @@ export const newVisit = (today) => ({
   looked: false,
   signs: [],
   stereo_octaves_lost: null,
+  stereo_lost_to_nil: false,
   reoperation: null,
   ahead: null,
   ahead_reason: '',
@@ -52,6 +54,7 @@ export const visitFrom = (body, operatedOn) => ({
   looked: body.infection_signs != null,
   signs: body.infection_signs ?? [],
   stereo_octaves_lost: body.stereo_octaves_lost ?? null,
+  stereo_lost_to_nil: body.stereo_lost_to_nil ?? false,
   reoperation: body.reoperation ?? null,
   ahead: body.ahead?.map((/** @type {any} */ each) => ({ name: each.name, from_on: dayAfter(operatedOn, each.first_day), to_on: dayAfter(operatedOn, each.last_day) })) ?? null,
   ahead_reason: body.ahead_reason ?? '',
@@ -109,7 +112,7 @@ export function lacking({ ahead, ahead_reason: reason }, name) {
  * @param {{id: string, digest: string, body: any}} with_.operation the version that the visit names
  * @param {{id: string, digest: string} | undefined} with_.examination
  */
-export function bodyOf({ seen_on, looked, signs, stereo_octaves_lost, reoperation, ahead, ahead_reason, note }, { name, operation, examination }) {
+export function bodyOf({ seen_on, looked, signs, stereo_octaves_lost, stereo_lost_to_nil, reoperation, ahead, ahead_reason, note }, { name, operation, examination }) {
   const on = operation.body.operated_on;
   return {
     schema: 1,
@@ -118,6 +121,7 @@ export function bodyOf({ seen_on, looked, signs, stereo_octaves_lost, reoperatio
     seen_on,
     ...(examination ? { examination_id: examination.id, examination_digest: examination.digest } : {}),
     ...(stereo_octaves_lost === null ? {} : { stereo_octaves_lost }),
+    ...(stereo_lost_to_nil ? { stereo_lost_to_nil } : {}),
     ...(looked ? { infection_signs: signs.map(({ sign, eye }) => (eye ? { sign, eye } : { sign })) } : {}),
     ...(ahead ? { ahead: ahead.map((each) => ({ name: each.name.trim(), first_day: daysAfter(on, each.from_on), last_day: daysAfter(on, each.to_on) })), ahead_reason: ahead_reason.trim() } : {}),
     ...(reoperation ? { reoperation } : {}),
