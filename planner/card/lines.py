@@ -14,7 +14,15 @@ from planner.values.sewing import Sewing
 EYES = (Eye.RIGHT, Eye.LEFT)
 """House rule: the right eye always stands first, so that a list of lines is read the same way on every card."""
 
-OPERATIONS = tuple(Operation)
+OPERATIONS = (
+    Operation.RECESS,
+    Operation.WEAKEN,
+    Operation.ANTERIORISE,
+    Operation.TRANSPOSE,
+    Operation.HARADA_ITO,
+    Operation.RESECT,
+    Operation.TUCK,
+)
 """Common practice: within an eye what weakens comes first, so that the tightened muscle is tied without its pull."""
 
 

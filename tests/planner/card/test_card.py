@@ -4,6 +4,7 @@ import json
 import subprocess
 import sys
 from dataclasses import replace
+from itertools import combinations
 
 import pytest
 from hypothesis import given, settings
@@ -12,6 +13,7 @@ from hypothesis import strategies as st
 from planner.anatomy import Eye, Muscle
 from planner.canonical import digest
 from planner.card import Pieces, card
+from planner.card.lines import OPERATIONS
 from planner.codec import write
 from planner.errors import Refused
 from planner.signing import sign
@@ -77,6 +79,21 @@ class TestWhatItSays:
             ("RIGHT EYE", "lateral rectus", "resect"),
             ("LEFT EYE", "medial rectus", "recess"),
         ]
+
+    @settings(deadline=None)
+    @given(doses)
+    def test_within_an_eye_nothing_that_weakens_comes_after_what_tightens(self, operated):
+        """Every way to weaken, to move and to tighten a muscle has its place: an operation that is added needs one."""
+        weakens = {Operation.RECESS, Operation.WEAKEN, Operation.ANTERIORISE}
+        tightens = {Operation.HARADA_ITO, Operation.RESECT, Operation.TUCK}
+        lines = card_of(plan(option(*operated))).lines
+
+        for first, second in combinations(lines, 2):
+            assert (first.eye, second.eye) != (Eye.LEFT, Eye.RIGHT)
+            if first.eye is second.eye:
+                assert not (first.operation in tightens and second.operation not in tightens)
+                assert not (first.operation not in weakens and second.operation in weakens)
+        assert weakens | tightens | {Operation.TRANSPOSE} == set(OPERATIONS) == set(Operation)
 
     def test_both_figures_of_a_changed_dose(self):
         (line,) = (each for each in card_of(PLAN).lines if each.surgeon_changed)
