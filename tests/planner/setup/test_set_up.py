@@ -129,16 +129,6 @@ def test_without_a_block_nothing_is_waited_for():
     assert made.adjust_from == ""
 
 
-@pytest.mark.check_value
-def test_the_published_strength_stands_beside_the_rule():
-    """Instructions for use of polyglactin 910: 75, 50, 25 and 0 % at 2, 3, 4 and 5 weeks; absorbed in 56-70 days."""
-    (said,) = [each for each in sheet().item(Item.SUTURE).reasons if each.code == "published_strength"]
-
-    assert said.provenance.mark is Mark.PUBLISHED
-    for words in ("75 % at 2", "50 % at 3", "25 % at 4", "0 % at 5", "56 to 70 days"):
-        assert words in said.text
-
-
 class TestTheClinicsOwn:
     def test_takes_the_place_of_what_is_usual_and_says_whose_it_is(self):
         own = practice(choices=[{"item": "magnification", "choice": "microscope", "words": "The one in room 2."}])
@@ -190,15 +180,6 @@ class TestTheClinicsOwn:
 def test_the_day_cannot_be_before_the_birth():
     with pytest.raises(Refused, match="before the patient was born"):
         sheet(on="1980-01-01")
-
-
-def test_every_sentence_without_a_publication_is_marked():
-    for rules in RULES:
-        made = sheet().item(rules.item)
-        said = [*made.reasons, *made.would_change, *made.cautions, *(way.merit for way in made.alternatives)]
-        assert all(each.provenance.source for each in said)
-        published = [each for each in said if each.provenance.mark is Mark.PUBLISHED]
-        assert len(published) < len(said)
 
 
 WISHES = st.fixed_dictionaries(
