@@ -21,12 +21,19 @@ class Needle(StrEnum):
 
     @property
     def is_for_sclera(self) -> bool:
-        """Whether it may pass through sclera."""
-        return self not in CUTTING_EDGES
+        """Whether it may pass through sclera: nothing that cuts may.
+
+        Common practice of the trade: a spatulated needle, and never a cutting or a reverse cutting one. From memory,
+        verify: a taper-cut needle cuts with its tip, so it counts among those that cut; a taper needle has no edge.
+        """
+        return self not in (*CUTTING_EDGES, *CUTTING_TIPS)
 
 
 CUTTING_EDGES = (Needle.CUTTING, Needle.REVERSE_CUTTING)
 """Points with an edge above or below their path: in sclera 0.3 mm thin such an edge cuts towards the retina or out."""
+
+CUTTING_TIPS = (Needle.TAPER_CUT,)
+"""Round needles with a short cutting tip, for tough tissue; where sclera is 0.3 mm thin the tip is what goes through."""
 
 SCLERA = Provenance(
     mark=Mark.COMMON_PRACTICE,

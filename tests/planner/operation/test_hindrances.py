@@ -32,6 +32,7 @@ def adjustable(**fields):
         (left(done=done("recess"), reason="not measured"), "figure_missing", "muscles.1.done.mm"),
         (left(needle="cutting"), "cutting_needle_in_sclera", "muscles.1.needle"),
         (left(needle="reverse cutting"), "cutting_needle_in_sclera", "muscles.1.needle"),
+        (left(needle="taper-cut"), "cutting_needle_in_sclera", "muscles.1.needle"),
         (adjustable(), "tied_at_missing", "tied_at"),
         (drafted(ESO_40) | {"tied_at": AT, "window": WINDOW}, "nothing_adjustable", "tied_at"),
         (adjustable(tied_at=AT), "window_differs", "window"),
@@ -45,13 +46,20 @@ def test_it_is_refused(record, code, field):
     assert hindrance_codes(ESO_40, record)[code].startswith(field)
 
 
-@pytest.mark.parametrize("needle", [needle for needle in Needle if needle.is_for_sclera])
+@pytest.mark.check_value
+def test_what_cuts_is_not_for_sclera():
+    """Common practice of the trade: spatulated, never cutting or reverse cutting. From memory: nor a cutting tip."""
+    assert {needle for needle in Needle if needle.is_for_sclera} == {Needle.SPATULA, Needle.TAPER}
+
+
+@pytest.mark.parametrize("needle", ["spatulated", "taper"])
 def test_a_needle_for_sclera_is_taken(needle):
-    assert hindrance_codes(ESO_40, left(needle=needle.value)) == {}
+    assert hindrance_codes(ESO_40, left(needle=needle)) == {}
 
 
-def test_a_cutting_needle_is_taken_where_no_sclera_is_sewn():
-    record = with_muscle(drafted(ESO_40), "left", "IO", done=done("weaken"), needle="cutting", reason="overaction")
+@pytest.mark.parametrize("needle", ["cutting", "reverse cutting", "taper-cut"])
+def test_a_needle_that_cuts_is_taken_where_no_sclera_is_sewn(needle):
+    record = with_muscle(drafted(ESO_40), "left", "IO", done=done("weaken"), needle=needle, reason="overaction")
 
     assert hindrance_codes(ESO_40, record) == {}
 
