@@ -33,7 +33,7 @@ CUTTING_EDGES = (Needle.CUTTING, Needle.REVERSE_CUTTING)
 """Points with an edge above or below their path: in sclera 0.3 mm thin such an edge cuts towards the retina or out."""
 
 CUTTING_TIPS = (Needle.TAPER_CUT,)
-"""Round needles with a short cutting tip, for tough tissue; where sclera is 0.3 mm thin the tip is what goes through."""
+"""Round needles with a short cutting tip, for tough tissue: where sclera is 0.3 mm thin the tip goes through it."""
 
 SCLERA = Provenance(
     mark=Mark.COMMON_PRACTICE,
