@@ -1,10 +1,11 @@
-"""The only seeing eye, and one that sees far better than the other."""
+"""The only seeing eye, one that sees far better than the other, and the question where nobody measured."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 from planner.card.alerts.about import About
+from planner.card.alerts.entered import ASKED
 from planner.findings.vision import WHO, find
 from planner.values.alert import Alert, AlertKind
 
@@ -20,3 +21,6 @@ def alerts(about: About) -> Iterator[Alert]:
     elif vision.leading:
         text = f"The {vision.leading.upper()} eye sees far better than the other."
         yield Alert(code="better_eye", kind=AlertKind.ALERT, topic="Better eye", text=text, provenance=WHO)
+    elif None in (about.examination.acuity_right, about.examination.acuity_left):
+        text = "The acuity of an eye is not recorded: ask."
+        yield Alert(code="seeing_eye", kind=AlertKind.ASK, topic="Only seeing eye", text=text, provenance=ASKED)

@@ -89,6 +89,19 @@ class TestTheExamination:
         )
         assert "It is operated on." in found(doses=(RIGHT_MR,), **blind_left)["only_seeing_eye"].text
 
+    @pytest.mark.parametrize(
+        "known",
+        [{}, {"acuity_right": Acuity.SIX_6}, {"acuity_left": Acuity.NO_LIGHT_PERCEPTION}],
+        ids=["neither acuity", "one that is good", "one that is blind"],
+    )
+    def test_whether_an_eye_is_the_only_seeing_one_is_asked_where_an_acuity_is_missing(self, known):
+        asked = found(**known)["seeing_eye"]
+
+        assert (asked.kind, asked.topic) == (AlertKind.ASK, "Only seeing eye")
+
+    def test_two_acuities_leave_nothing_to_ask_of_the_seeing_eye(self):
+        assert "seeing_eye" not in found(acuity_right=Acuity.SIX_6, acuity_left=Acuity.SIX_9)
+
     def test_previous_operations_of_either_eye(self):
         done = PreviousOperation(eye=Eye.LEFT, muscle=Muscle.LR, operation=PastOperation.RECESS, mm=8.0, year=2019)
 
