@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from dataclasses import replace
 
 from planner.checks.agenda import Place, agenda, items
@@ -63,7 +64,13 @@ def _refuse_strange_people(check: Round) -> None:
 
 
 def _same(one: TeamMember, other: TeamMember) -> bool:
-    return one.name.casefold().split() == other.name.casefold().split()
+    return _letters(one.name) == _letters(other.name)
+
+
+def _letters(name: str) -> str:
+    """The name whatever its case, its spacing, and the keyboard that composed its letters."""
+    told = unicodedata.normalize("NFKC", unicodedata.normalize("NFKC", name).casefold())
+    return "".join(letter for letter in told if not letter.isspace() and unicodedata.category(letter) != "Cf")
 
 
 def _judge(place: Place, entry: Entry, check: Round) -> tuple[Stop | None, str]:

@@ -1,5 +1,7 @@
 """A check goes step by step to its end, or to a stop; nothing passes over one that may not be passed over."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -88,9 +90,16 @@ def test_a_signature_of_another_plan_stops():
     assert checks.follow(begun(plan_digest="0" * 64)).stop.code == "card_unfit"
 
 
-@pytest.mark.parametrize("name", ["Nia Example", "nia  EXAMPLE"])
+@pytest.mark.parametrize("name", ["Nia Example", "nia  EXAMPLE", "NiaExample", "Nia\u00a0Example", "Nia\u200b Example"])
 def test_the_second_person_is_somebody_else(name):
     assert codes(begun(second=TeamMember(name=name, role=TeamRole.SURGEON))) == ["same_person"]
+
+
+def test_a_name_is_the_same_however_its_letters_are_composed():
+    first = TeamMember(name="Zo\u00eb Example", role=TeamRole.NURSE)
+
+    assert codes(begun(first=first, second=replace(first, name="zoe\u0308 example"))) == ["same_person"]
+    assert checks.follow(begun(first=first, second=replace(first, name="Zoe Example"))).step
 
 
 @pytest.mark.parametrize("people", [{"first": None}, {"second": None}])
