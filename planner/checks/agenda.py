@@ -43,7 +43,7 @@ def _places(check: Round) -> Iterator[Place]:
 
 def _for_patient(step: Step, check: Round) -> Step:
     if step.way in (Way.WRISTBAND, Way.WRISTBAND_NUMBER):
-        return replace(step, keys=keys_of(check.patient.hospital_number))
+        return replace(step, keys=keys_of(check.patient.hospital_number, step.way))
     return step
 
 

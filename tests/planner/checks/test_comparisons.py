@@ -33,13 +33,13 @@ def stopped(step_id, **facts):
 WRISTBAND = {"hospital_number": PATIENT.hospital_number, "born_on": PATIENT.born_on}
 
 
-@pytest.mark.parametrize("typed", ["20417", "KV-20417", "20 417"])
-def test_a_number_with_enough_digits_is_typed_by_its_digits(typed):
+@pytest.mark.parametrize("typed", ["20417", "KV-20417", "kv 20417", "20 417"])
+def test_beside_the_birth_date_a_number_with_enough_digits_is_typed_by_its_digits(typed):
     assert checks.follow(begun()).step.keys is Keys.DIGITS
     assert after("wristband", **WRISTBAND | {"hospital_number": typed}).stop is None
 
 
-@pytest.mark.parametrize("typed", ["20471", "2041", "220417", "KV"])
+@pytest.mark.parametrize("typed", ["20471", "2041", "220417", "KV", "KW-20417", "20417-B"])
 def test_another_number_is_another_patient(typed):
     code, differences = stopped("wristband", **WRISTBAND | {"hospital_number": typed})
 
@@ -62,9 +62,23 @@ def test_a_number_of_few_digits_is_typed_whole():
     assert stopped("wristband", patient=patient, hospital_number="R-17", born_on=PATIENT.born_on)
 
 
-def test_the_time_out_asks_for_the_number_again():
-    assert after("wristband-again", phase=Phase.TIME_OUT, hospital_number="20417").stop is None
-    assert stopped("wristband-again", phase=Phase.TIME_OUT, hospital_number="20418")[0] == "wristband_differs"
+@pytest.mark.parametrize("typed", ["KV-20417", "kv20417", "KV 20 417"])
+def test_the_time_out_asks_for_the_number_again_with_its_letters_for_no_birth_date_stands_beside_it(typed):
+    assert checks.follow(until(begun(Phase.TIME_OUT), "wristband-again")).step.keys is Keys.CHARACTERS
+    assert after("wristband-again", phase=Phase.TIME_OUT, hospital_number=typed).stop is None
+
+
+@pytest.mark.parametrize("typed", ["KV-20418", "KW-20417", "20417", "KV"])
+def test_another_letter_or_digit_is_another_patient_at_time_out(typed):
+    assert stopped("wristband-again", phase=Phase.TIME_OUT, hospital_number=typed)[0] == "wristband_differs"
+
+
+def test_a_number_without_letters_is_typed_by_its_digits_at_time_out_too():
+    patient = replace(PATIENT, hospital_number="204-17")
+
+    assert checks.follow(until(begun(Phase.TIME_OUT, patient=patient), "wristband-again")).step.keys is Keys.DIGITS
+    assert after("wristband-again", phase=Phase.TIME_OUT, patient=patient, hospital_number="20417").stop is None
+    assert stopped("wristband-again", phase=Phase.TIME_OUT, patient=patient, hospital_number="20418")
 
 
 def test_the_check_word_is_compared_by_its_letters():

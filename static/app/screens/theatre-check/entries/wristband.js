@@ -9,7 +9,7 @@ export function WristbandEntry({ step, held, onHold }) {
   return html`<div class="check-typed stack">
     <${Field}
       label="Hospital number on the wristband"
-      hint=${areDigits ? 'Its digits are enough.' : undefined}
+      hint=${areDigits ? 'Its digits are enough.' : 'The whole number, with its letters.'}
       name="hospital-number"
       value=${held.hospital_number ?? ''}
       onInput=${(/** @type {string} */ hospital_number) => onHold({ ...held, hospital_number })}
