@@ -14,9 +14,8 @@ its user about a wrong clock.
 
 Push
 ====
-``POST /api/v1/clinics/{clinic}/push`` with ``{"device": ID, "after": CURSOR, "records": [...]}``, at most
-``MOST_RECORDS``. The answer is 200, ``{"server_time", "wipe", "cursor", "more", "results": [...]}``, with one result
-per record, in the order sent::
+``POST /api/v1/clinics/{clinic}/push`` with ``{"device": ID, "records": [...]}``, at most ``MOST_RECORDS``. The answer
+is 200, ``{"server_time", "wipe", "runs": [...], "results": [...]}``, with one result per record, in the order sent::
 
     {"id", "status", "position", "received_at", "receipt", "code", "text", "field", "retryable"}
 
@@ -34,12 +33,14 @@ arrives, what it calls accepted is committed. A whole-request error (4xx, 5xx in
 nothing was stored; 401 means sign in and send again; 413 and ``batch_too_large`` mean send fewer; 5xx and no answer
 mean send again later.
 
-``after`` is the device's pull cursor, and may be left out. Where all that the feed has behind it, up to some place, are
-records of this very answer, ``cursor`` is one that stands at that place: the device holds everything up to there and
-need not fetch back what it sent (:mod:`clinic.sync.progress`). It stores results and cursor in one transaction, the
-cursor only if its own is still ``after``. ``more: false`` says that the feed had nothing else when the answer was made,
-so that this round needs no pull. Without ``after``, for theatre's scope, and when ``after`` is no cursor of this feed,
-``cursor`` is null and ``more`` true: the pull tells the rest.
+A device may have several batches under way, if none of them speaks of what another brings.
+
+``runs`` are stretches of the feed that hold nothing but records of this very answer, each ``{"after": CURSOR, "cursor":
+CURSOR, "more"}`` (:mod:`clinic.sync.runs`). A device whose own pull cursor is ``after`` holds everything up to
+``cursor`` and need not fetch back what it sent; it stores results and cursor in one transaction, the cursor only if its
+own is still ``after``. It may join the runs of several answers, whichever came first. ``more: false`` says that the
+feed had nothing behind the run when the answer was made, so that a round that ends there needs no pull. There are none
+for theatre's scope, and none fits a cursor of another feed: the pull tells the rest.
 
 Codes of a rejection
     the envelope:  ``record_malformed`` and the codec's own codes, ``kind_unknown``, ``id_reused`` (the id belongs to

@@ -17,7 +17,6 @@ REQUEST: dict[str, Any] = {
     "properties": {
         "device": {"type": "string", "format": "uuid"},
         "records": {"type": "array", "maxItems": MOST_RECORDS, "items": {"$ref": "#/components/schemas/Record"}},
-        "after": {"type": "string", "default": "", "description": "The device's pull cursor."},
         "last": {
             "type": "boolean",
             "default": False,
@@ -43,18 +42,29 @@ RESULT: dict[str, Any] = {
     },
 }
 
+RUN: dict[str, Any] = {
+    "type": "object",
+    "additionalProperties": False,
+    "required": ["after", "cursor", "more"],
+    "properties": {
+        "after": {"type": "string", "description": "The pull cursor at which the run begins."},
+        "cursor": {"type": "string", "description": "The pull cursor at which it ends."},
+        "more": {"type": "boolean", "description": "The feed went on behind it."},
+    },
+}
+
 ANSWER: dict[str, Any] = {
     "type": "object",
     "additionalProperties": False,
-    "required": ["server_time", "wipe", "cursor", "more", "results"],
+    "required": ["server_time", "wipe", "runs", "results"],
     "properties": {
         "server_time": {"type": "string", "format": "date-time"},
         "wipe": {"type": "boolean", "description": "The device was revoked: send what waits, say last, then wipe."},
-        "cursor": {
-            "type": ["string", "null"],
-            "description": "A pull cursor past what this answer says is stored; null where it does not move.",
+        "runs": {
+            "type": "array",
+            "items": RUN,
+            "description": "Stretches of the feed that hold nothing but records of this answer.",
         },
-        "more": {"type": "boolean", "description": "The feed may have records that the device lacks: pull."},
         "results": {"type": "array", "items": RESULT},
     },
 }

@@ -20,10 +20,10 @@ from clinic.api.refusals import Refusal
 from clinic.audit.facts import facts_of
 from clinic.devices.register import close
 from clinic.errors.shape import Error
-from clinic.sync.progress import progress
 from clinic.sync.protocol import MOST_RECORDS
 from clinic.sync.push import push
 from clinic.sync.result import Status
+from clinic.sync.runs import runs
 from clinic.sync.sender import Sender
 
 
@@ -53,25 +53,15 @@ class PushView(APIView):
             devices=frozenset(user.devices.values_list("device_id", flat=True)),
         )
         now = timezone.now()
-        after = _after(body)
         results = push(clinic, sender, _records(body), now=now)
-        reached = progress(clinic, role, after=after, results=results)
         facts = facts_of(request)
         facts.cover(result.position for result in results if result.status == Status.ACCEPTED)
         facts.name(records=(result.id for result in results if result.status != Status.ACCEPTED))
         if last and not any(result.retryable for result in results):
             close(device, now=now)
         wipe = device.revoked_at is not None
-        told = {"server_time": now.isoformat(), "wipe": wipe, "cursor": reached.cursor, "more": reached.more}
+        told = {"server_time": now.isoformat(), "wipe": wipe, "runs": list(map(vars, runs(clinic, role, results)))}
         return Response(told | {"results": list(map(vars, results))})
-
-
-def _after(body: dict[str, object]) -> str:
-    after = body.get("after", "")
-    if not isinstance(after, str):
-        error = Error(code="bad_type", text="This is not a cursor.", field="after", allowed="text")
-        raise Refusal(400, error)
-    return after
 
 
 def _last(body: dict[str, object]) -> bool:

@@ -54,7 +54,8 @@ export function exchange(db, keys) {
      *
      * @param {Verdict[]} verdicts
      * @param {Step | null} [step]  taken only from where this phone stands, and only with all that was sent still here
-     * @returns {Promise<{stepped: boolean, stale: Set<string>}>}  whether it was taken, and the ids of what was corrected meanwhile
+     * @returns {Promise<{whole: boolean, stale: Set<string>}>}  whether all of it was stored, the step included, and the ids of what was
+     *   corrected meanwhile
      */
     async settle(verdicts, step = null) {
       const reasons = new Map(await Promise.all(
@@ -80,10 +81,11 @@ export function exchange(db, keys) {
           if (reason) await outbox.put({ ...entry, ...reason, state: 'attention' });
         }
         const meta = tx.objectStore('meta');
-        if (!step || stale.size || rows.length < sent.size) return { stepped: false, stale };
-        if ((await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== step.after) return { stepped: false, stale };
+        const whole = !stale.size && rows.length === sent.size;
+        if (!whole || !step) return { whole, stale };
+        if ((await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== step.after) return { whole: false, stale };
         await meta.put(step.cursor, 'cursor');
-        return { stepped: true, stale };
+        return { whole: true, stale };
       });
     },
 

@@ -255,10 +255,10 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
     /**
      * @param {import('./outbox.js').Verdict[]} verdicts
      * @param {import('./exchange.js').Step | null} [step]
-     * @returns {Promise<boolean>}  whether the step in the feed was taken
+     * @returns {Promise<boolean>}  whether all of it was stored, the step in the feed included
      */
     async settle(verdicts, step) {
-      const { stepped, stale } = await rows.settle(verdicts, step);
+      const { whole, stale } = await rows.settle(verdicts, step);
       const settled = verdicts.filter(({ id }) => !stale.has(id));
       const sent = settled.filter(({ to, id }) => to === 'sent' && byId.has(id));
       show(sent.map(({ id, answer }) => Object.freeze({
@@ -269,7 +269,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
       })));
       await leaveOutbox(settled);
       tellOthers(sent.map(({ id }) => id));
-      return stepped;
+      return whole;
     },
 
     /** @param {import('./exchange.js').Page} page */

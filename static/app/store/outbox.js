@@ -50,12 +50,19 @@ const MOST_RECORDS = 200;
 const MOST_LETTERS = 1_000_000;
 
 /**
+ * What has to wait, for its patient's turn or for what it mentions, makes wait what mentions it and the rest of its patient.
+ *
  * @param {Entry[]} entries
  * @param {(id: string) => LedgerRecord | undefined} find
- * @param {{held?: Set<string>, most?: number}} [limits]  `held`: patients whose turn has to wait for the next round
+ * @param {object} [limits]
+ * @param {Set<string>} [limits.held]  patients whose turn has to wait for the next round
+ * @param {LedgerRecord[]} [limits.underWay]  sent and not answered yet
+ * @param {number} [limits.most]
  * @returns {LedgerRecord[]}  the next to send, in order
  */
-export function nextBatch(entries, find, { held = new Set(), most = MOST_RECORDS } = {}) {
+export function nextBatch(entries, find, { held = new Set(), underWay = [], most = MOST_RECORDS } = {}) {
+  const patients = new Set([...held, ...underWay.map(record => record.patient)]);
+  const ahead = new Set(underWay.map(record => record.id));
   const refused = entries.filter(entry => entry.state === 'attention' || entry.carried?.stuck).map(entry => entry.id);
   const blocked = new Set(refused);
   /** @type {LedgerRecord[]} */
@@ -63,9 +70,14 @@ export function nextBatch(entries, find, { held = new Set(), most = MOST_RECORDS
   let letters = 0;
   for (const entry of [...entries].sort((a, b) => a.sequence - b.sequence)) {
     const record = entry.state === 'waiting' && !entry.carried?.stuck ? find(entry.id) : undefined;
-    if (!record || held.has(record.patient)) continue;
+    if (!record || ahead.has(record.id)) continue;
     if (mentionsAny(record, blocked)) {
       blocked.add(record.id);
+      continue;
+    }
+    if (patients.has(record.patient) || mentionsAny(record, ahead)) {
+      patients.add(record.patient);
+      ahead.add(record.id);
       continue;
     }
     letters += JSON.stringify(record).length;
@@ -114,9 +126,19 @@ export function inPlaceOf(record, refused) {
  */
 export function mentionsAny(record, ids) {
   if (!ids.size) return false;
-  const { id: _own, ...rest } = record;
-  const text = JSON.stringify(record.patient === record.id ? { ...rest, patient: '' } : rest);
-  return [...ids].some(id => text.includes(`"${id}"`));
+  const { id, patient, supersedes, body } = record;
+  return (patient !== id && ids.has(patient)) || speaksOf(supersedes, ids) || speaksOf(body, ids);
+}
+
+/**
+ * @param {unknown} value
+ * @param {Set<string>} ids
+ * @returns {boolean}
+ */
+function speaksOf(value, ids) {
+  if (typeof value === 'string') return ids.has(value);
+  if (value === null || typeof value !== 'object') return false;
+  return Object.values(value).some(each => speaksOf(each, ids));
 }
 
 /**

@@ -1,16 +1,21 @@
 /**
  * Sends what waits in the outbox, in batches; the clinic's word on each record is stored in one transaction.
  *
+ * Two batches are under way at once, so that neither the clinic nor this phone waits for the other; none holds a record that
+ * mentions one of the other's, or is of the same patient, so the order that the outbox keeps is kept on the way. Answers are
+ * stored one after the other.
+ *
  * A batch that is refused as a whole (400, 413, 422) is halved until the record that it is refused for stands alone; that one is
  * set aside with the reason, and the others go on. Should the server refuse even a batch without records, the fault is in none of
  * them. That, and all else that is no answer (no network, 401, 403, 404, 426, 429, 5xx), is thrown: the outbox stays as it is.
  */
 import { nextBatch, verdicts } from '../store/outbox.js';
+import { reach } from './reach.js';
 
 /** @typedef {import('../store/ledger.js').Ledger} Ledger */
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {import('../store/outbox.js').Answer} Answer */
-/** @typedef {{results: Answer[], wipe?: boolean, cursor?: string | null, more?: boolean}} Told */
+/** @typedef {{results: Answer[], wipe?: boolean, runs?: import('./reach.js').Run[]}} Told */
 /**
  * @typedef {object} Pushed
  * @property {number} sent
@@ -19,76 +24,97 @@ import { nextBatch, verdicts } from '../store/outbox.js';
  * @property {boolean} caughtUp  the feed had nothing behind what was sent, so there is nothing to fetch
  */
 
+const LANES = 2;
 const MOST = 200;
 const NOT_AS_A_WHOLE = [400, 413, 422];
 
 /**
- * The next batch is on its way while the answers to the last are being stored, if that one was taken whole.
+ * Nothing is under way any more when it resolves or rejects.
  *
  * @param {Ledger} ledger
  * @param {import('../session/server.js').Server} server
  * @returns {Promise<Pushed>}
  */
 export async function push(ledger, server) {
+  const reached = reach((await ledger.place()).cursor);
   /** Patients with a record that was refused for now: what follows it waits for the next round. @type {Set<string>} */
   const held = new Set();
   /** @type {Set<string>} */
   const answered = new Set();
-  let storing = Promise.resolve(false);
-  let after = (await ledger.place()).cursor;
-  let most = MOST;
-  let sent = 0;
+  /** @type {Map<Promise<unknown>, LedgerRecord[]>} */
+  const underWay = new Map();
+  let storing = Promise.resolve();
+  let isOver = false;
   let left = 0;
   let wipe = false;
-  let more = true;
-  try {
-    for (;;) {
-      const entries = ledger.outbox.get().filter(({ id }) => !answered.has(id));
-      const batch = nextBatch(entries, ledger.find, { held, most });
-      if (!batch.length) return { sent, left, wipe, caughtUp: (await storing) && !more };
-      const answer = await answerTo(batch, after, ledger, server);
-      if (answer === null) {
-        most = Math.ceil(batch.length / 2);
-        continue;
-      }
-      most = Math.min(MOST, most * 2);
-      wipe ||= answer.wipe === true;
-      more = answer.more !== false;
-      const settled = verdicts(batch, answer.results);
-      const step = answer.cursor ? { after, cursor: answer.cursor } : null;
-      after = step?.cursor ?? after;
-      await storing;
-      storing = ledger.settle(settled, step);
-      storing.catch(() => {}); // Awaited below in any case; until then the next answer may take its time.
-      if (settled.some(({ to }) => to !== 'sent')) await storing;
-      for (const [index, { id, to }] of settled.entries()) {
-        if (to === 'sent') {
-          sent += 1;
-          answered.add(id);
-        }
-        if (to === 'waiting') {
-          left += 1;
-          held.add(batch[index].patient);
-        }
-      }
-    }
-  } finally {
-    await storing;
+
+  /** @param {number} most */
+  function take(most) {
+    const entries = ledger.outbox.get().filter(({ id }) => !answered.has(id));
+    return nextBatch(entries, ledger.find, { held, most, underWay: [...underWay.values()].flat() });
   }
+
+  /** Takes batch after batch until nothing is left, or either lane found no answer. */
+  async function lane() {
+    let most = MOST;
+    while (!isOver) {
+      const batch = take(most);
+      if (batch.length) {
+        const work = deliver(batch).finally(() => underWay.delete(work));
+        underWay.set(work, batch);
+        most = (await work) ? Math.min(MOST, most * 2) : Math.ceil(batch.length / 2);
+      } else if (underWay.size) await Promise.race(underWay.keys());
+      else return;
+    }
+  }
+
+  /**
+   * @param {LedgerRecord[]} batch
+   * @returns {Promise<boolean>}  whether there was an answer to each
+   */
+  async function deliver(batch) {
+    const answer = await answerTo(batch, ledger, server).catch(error => {
+      isOver = true;
+      throw error;
+    });
+    if (!answer) return false;
+    wipe ||= answer.wipe === true;
+    storing = storing.then(() => store(batch, answer));
+    await storing;
+    return true;
+  }
+
+  /**
+   * @param {LedgerRecord[]} batch
+   * @param {Told} answer
+   */
+  async function store(batch, { results, runs = [] }) {
+    const settled = verdicts(batch, results);
+    if (!(await ledger.settle(settled, reached.join(runs)))) reached.lose();
+    for (const [index, { id, to }] of settled.entries()) {
+      if (to === 'sent') answered.add(id);
+      if (to !== 'waiting') continue;
+      left += 1;
+      held.add(batch[index].patient);
+    }
+  }
+
+  const lanes = await Promise.allSettled(Array.from({ length: LANES }, lane));
+  for (const { reason } of /** @type {PromiseRejectedResult[]} */ (lanes.filter(({ status }) => status === 'rejected'))) throw reason;
+  return { sent: answered.size, left, wipe, caughtUp: reached.isEnd() };
 }
 
 /**
  * @param {LedgerRecord[]} batch
- * @param {string} after  where this phone stands in the feed
  * @param {Ledger} ledger
  * @param {import('../session/server.js').Server} server
  * @returns {Promise<Told | null>}  null: too much or refused as a whole, to be tried in halves
  */
-async function answerTo(batch, after, ledger, server) {
+async function answerTo(batch, ledger, server) {
   const seals = new Map(ledger.outbox.get().map(({ id, carried }) => [id, carried?.tag]));
   const post = (/** @type {LedgerRecord[]} */ records) =>
     server.call('POST', `/api/v1/clinics/${ledger.clinic}/push`, {
-      body: { device: ledger.device, after, records: records.map(record => bare(record, seals.get(record.id))) },
+      body: { device: ledger.device, records: records.map(record => bare(record, seals.get(record.id))) },
     });
   try {
     return await post(batch);

@@ -53,6 +53,8 @@ FAREWELLS = {"device_revoked": Revoked, "device_closed": Closed}
 class Device:
     """``login`` as :mod:`tests.fault.site.people` makes it; ``weather`` draws what happens to each call."""
 
+    makes_what_no_app_makes = True
+
     def __init__(
         self,
         *,
@@ -75,9 +77,10 @@ class Device:
         self._asked_about: set[str] = set()
         self._is_revoked = False
 
-    def save(self, record: Raw) -> None:
+    def save(self, record: Raw) -> Raw:
         """Returned: it is saved on this device."""
         self.disk.change(saved, record)
+        return record
 
     def sync(self) -> None:
         """One round: what waits is sent, what the clinic has is fetched, whether or not it takes anything.
@@ -121,23 +124,23 @@ class Device:
         most = self.most_sent
         caught_up = False
         while batch := next_batch(self.disk.stored, asked=asked, most=most, shuffle=self.shuffle):
-            after = self.disk.stored.cursor
-            answer = self._call("POST", "push", {"device": self.id, "after": after, "records": batch})
+            answer = self._call("POST", "push", {"device": self.id, "records": batch})
             if answer.status in TOO_MUCH and len(batch) > 1:
                 most = -(-len(batch) // 2)
                 continue
             results = answer.body["results"] if answer.status == HTTPStatus.OK else [self._alone(batch[0], answer)]
             most = min(self.most_sent, most * 2)
             asked.update(record["id"] for record in batch)
-            reached = answer.body.get("cursor")
-            stored = self.settle(results, asked=after, reached=reached)
+            runs = {run["after"]: run for run in answer.body.get("runs", ())}
+            run = runs.get(self.disk.stored.cursor)
+            stored = self.settle(results, run=run)
             self._is_revoked = answer.body.get("wipe", False)
-            caught_up = reached is not None and stored.cursor == reached and not answer.body["more"]
+            caught_up = run is not None and stored.cursor == run["cursor"] and not run["more"]
         return caught_up
 
-    def settle(self, results: list[Raw], *, asked: str = "", reached: str | None = None) -> Stored:
-        """The answers into the disk, and where in the feed they bring it."""
-        return self.disk.change(settled, results, asked=asked, reached=reached)
+    def settle(self, results: list[Raw], *, run: Raw | None = None) -> Stored:
+        """The answers into the disk, and the run of the feed that they fill from where it stands."""
+        return self.disk.change(settled, results, run=run)
 
     def pull(self) -> None:
         """Until the feed has no more; rows and cursor in one step.

@@ -75,8 +75,8 @@ def saved(stored: Stored, record: Raw) -> Stored:
     return replace(stored, rows={**stored.rows, record["id"]: record}, outbox=(*stored.outbox, Entry(record["id"])))
 
 
-def settled(stored: Stored, results: Sequence[Raw], *, asked: str, reached: str | None) -> Stored:
-    """The clinic's word on each record of a push; a cursor with it counts from where the device still stands."""
+def settled(stored: Stored, results: Sequence[Raw], *, run: Raw | None) -> Stored:
+    """The clinic's word on each record of a push; a run of the feed counts from where the device still stands."""
     sent = {result["id"]: result for result in results if result["status"] in ("accepted", "duplicate")}
     codes = {
         result["id"]: result["code"] for result in results if result["status"] == "rejected" and not result["retryable"]
@@ -88,8 +88,8 @@ def settled(stored: Stored, results: Sequence[Raw], *, asked: str, reached: str 
     }
     left = (entry for entry in stored.outbox if entry.id not in sent)
     outbox = tuple(replace(entry, code=codes[entry.id]) if entry.id in codes else entry for entry in left)
-    steps = reached is not None and not stored.staging and stored.cursor == asked and sent.keys() <= added.keys()
-    cursor = reached if reached and steps else stored.cursor
+    steps = run is not None and not stored.staging and stored.cursor == run["after"] and sent.keys() <= added.keys()
+    cursor = run["cursor"] if run and steps else stored.cursor
     return replace(stored, rows={**stored.rows, **added}, outbox=outbox, cursor=cursor)
 
 

@@ -12,7 +12,8 @@ from django.db import transaction
 import clinic.api.pull.views
 import clinic.api.push.views
 import clinic.sync.push
-from clinic.sync import cursor as cursors
+from clinic.sync.cursor import Cursor
+from clinic.sync.pull import WHOLE_FEED
 from tests.clinic.pen import uuid7
 
 
@@ -58,18 +59,17 @@ def steps_over_records() -> None:
 
 
 def brings_devices_past_others() -> None:
-    """A push's cursor that stands at the end of the feed, whosever records lie before it."""
-    progress = clinic.api.push.views.progress
+    """Runs of a push that end where the feed does, whosever records lie before it."""
+    runs = clinic.api.push.views.runs
 
-    def hasty(*args: Any, **named: Any) -> Any:
+    def hasty(*args: Any) -> Any:
         from clinic.ledger.models import FeedCounter  # noqa: PLC0415 - as above
 
-        told = progress(*args, **named)
         counter = FeedCounter.objects.get(clinic_id=args[0])
-        at = cursors.read(told.cursor) if told.cursor else None
-        return replace(told, cursor=str(replace(at, position=counter.position)), more=False) if at else told
+        end = Cursor(feed=counter.feed, scope=WHOLE_FEED, position=counter.position)
+        return [replace(run, cursor=str(end), more=False) for run in runs(*args)]
 
-    clinic.api.push.views.progress = hasty
+    clinic.api.push.views.runs = hasty
 
 
 def _renamed(record: dict[str, Any]) -> dict[str, Any]:

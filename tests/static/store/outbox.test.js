@@ -42,6 +42,25 @@ test('a patient whose record was refused for now is left out for the round, othe
   assert.deepEqual(batch(records, [entry('a', 1), entry('b', 2)], { held: new Set(['P']) }), ['b']);
 });
 
+test('while something is under way, its patient and what mentions it wait, and so does what mentions those', () => {
+  const records = [
+    record('exam-2', 'P'),
+    record('join', 'R', { body: { other: 'P' } }),
+    record('next of R', 'R'),
+    record('list', 'list', { body: { operations: [{ plan_id: 'exam-2' }] } }),
+    record('free', 'Q'),
+  ];
+  const entries = records.map((each, index) => entry(each.id, index));
+  const underWay = [record('P', 'P', { kind: 'patient' })];
+  assert.deepEqual(batch(records, entries, { underWay }), ['free']);
+  assert.deepEqual(batch(records, entries), ['exam-2', 'join', 'next of R', 'list', 'free']);
+});
+
+test('what is under way is not sent again beside itself', () => {
+  const records = [record('a', 'a', { kind: 'patient' }), record('b', 'b', { kind: 'patient' })];
+  assert.deepEqual(batch(records, [entry('a', 1), entry('b', 2)], { underWay: [records[0]] }), ['b']);
+});
+
 test('a batch ends at its number of records, and at a megabyte, but is never empty', () => {
   const many = Array.from({ length: 300 }, (_, index) => record(`id-${index}`, 'P'));
   const entries = many.map((each, index) => entry(each.id, index));

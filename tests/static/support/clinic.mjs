@@ -64,20 +64,22 @@ export function clinic({ username = 'noor', feed = 'feed-1', page = 500 } = {}) 
     revoke: device => self.revoked.add(device),
     close: device => self.closed.add(device),
 
-    push({ records, device, after = '', last = false }) {
+    push({ records, device, last = false }) {
       const results = records.map(record => self.receive(structuredClone(record)));
       const wipe = self.revoked.has(device);
       if (wipe && last && !results.some(({ retryable }) => retryable)) self.closed.add(device);
-      return { server_time: new Date().toISOString(), wipe, ...self.progress(after, results), results };
+      return { server_time: new Date().toISOString(), wipe, runs: self.runs(results), results };
     },
 
-    progress(after, results) {
-      const [feed, position, scope = 'all'] = after.split(':');
-      if (feed !== self.feed || scope !== 'all' || self.scope !== 'all') return { cursor: null, more: true };
+    runs(results) {
+      if (self.scope !== 'all') return [];
       const held = new Set(results.map(each => each.position));
-      let reached = Number(position);
-      while (held.has(reached + 1)) reached += 1;
-      return { cursor: self.cursor(reached), more: reached < self.records.length };
+      const firsts = [...held].filter(position => position && !held.has(position - 1)).sort((a, b) => a - b);
+      return firsts.map(first => {
+        let last = first;
+        while (held.has(last + 1)) last += 1;
+        return { after: self.cursor(first - 1), cursor: self.cursor(last), more: last < self.records.length };
+      });
     },
 
     receive({ receipt, ...record }) {

@@ -90,6 +90,47 @@ test('many batches follow each other, each record once, and no record twice on i
   assert.ok(ledger.records.get().every(({ position, receipt }) => position && receipt));
 });
 
+test('two batches are under way at once, and the place in the feed is reached in whichever order they are answered', async () => {
+  const server = clinic();
+  const ledger = await openPhone();
+  await drain(ledger, server, noLocks);
+  for (let number = 0; number < 450; number += 1) await ledger.save('patient', { body: { schema: 1, number } });
+  const call = server.call;
+  let underWay = 0;
+  let most = 0;
+  let slow = true;
+  server.call = async (...args) => {
+    underWay += 1;
+    most = Math.max(most, underWay);
+    const answer = await call(...args);
+    if (slow) {
+      slow = false;
+      await new Promise(resolve => setTimeout(resolve, 50));
+    }
+    underWay -= 1;
+    return answer;
+  };
+  server.calls.length = 0;
+  await drain(ledger, server, noLocks);
+  assert.deepEqual([most, server.calls], [2, ['push', 'push', 'push']]);
+  assert.deepEqual([ledger.outbox.get(), (await ledger.place()).cursor], [[], server.cursor(450)]);
+});
+
+test('where one of two batches finds no network, the other is stored before the push has ended', async () => {
+  const server = clinic();
+  const ledger = await openPhone();
+  await drain(ledger, server, noLocks);
+  for (let number = 0; number < 300; number += 1) await ledger.save('patient', { body: { schema: 1, number } });
+  let pushes = 0;
+  server.before = what => {
+    if (what === 'push' && (pushes += 1) === 1) throw unreachable();
+  };
+  assert.equal((await drain(ledger, server, noLocks)).end, 'later');
+  assert.equal(ledger.outbox.get().length, 200);
+  assert.equal((await drain(ledger, server, noLocks)).end, 'done');
+  assert.deepEqual([server.records.length, ledger.outbox.get()], [300, []]);
+});
+
 test('a lost reply to a push makes no second record, here or there', async () => {
   const server = clinic();
   const ledger = await openPhone();
