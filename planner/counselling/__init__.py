@@ -11,6 +11,7 @@ catalogue is never read here. What can go wrong is a module each in ``risks``.
 ``tenths``     a chance as so many of ten
 ``expected``   where the eyes are expected to end
 ``days``       what comes when
+``visits``     the visits of a clinic that set its own
 ``call``       when not to wait
 
 A figure is said only where it was published, computed or marked ``from memory, verify``; for all else no figure and no

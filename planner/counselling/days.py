@@ -5,9 +5,10 @@ from __future__ import annotations
 from typing import Final
 
 from planner.counselling.saying import origin, says
-from planner.followup.schedule import USUAL
+from planner.counselling.visits import own_visits
 from planner.provenance import Mark, Provenance
-from planner.values.counselling import Passage
+from planner.setup.visits import UsualVisits
+from planner.values.counselling import Passage, Said
 
 COMMON: Final = Provenance(
     mark=Mark.COMMON_PRACTICE, source="what is usual after squint surgery; the clinic's own word first"
@@ -17,8 +18,9 @@ SUTURES: Final = Provenance(
 )
 
 
-def days() -> tuple[Passage, ...]:
-    """The passages in the order of the days."""
+def days(usual: UsualVisits) -> tuple[Passage, ...]:
+    """The passages in the order of the days; the clinic's own visits, where it set any, in a passage of their own."""
+    when_seen = origin(COMMON if usual.is_own else usual.provenance)
     return (
         Passage(
             code="before",
@@ -42,22 +44,25 @@ def days() -> tuple[Passage, ...]:
             code="first_week",
             heading=says("The first week"),
             sentences=(
-                says("The first visit is usually on the day after the operation or the day after that."),
-                says("Another visit is usually between day 5 and day 10."),
+                *_common(
+                    usual,
+                    says("The first visit is usually on the day after the operation or the day after that."),
+                    says("Another visit is usually between day 5 and day 10."),
+                ),
                 says("Soreness grows less from day to day. Drops or ointment are used as the clinic says."),
                 says("The eyes may see double at first. Hands are washed before the eye is touched; it is not rubbed."),
                 says("No swimming, and no dirty water in the eye, until the clinic allows it."),
             ),
-            origin=origin(USUAL),
+            origin=when_seen,
         ),
         Passage(
             code="weeks",
             heading=says("The weeks after"),
             sentences=(
                 says("Redness fades over some weeks. The eyes still change their place during this time."),
-                says("After 6 to 8 weeks the clinic measures how straight the eyes are."),
+                *_common(usual, says("After 6 to 8 weeks the clinic measures how straight the eyes are.")),
             ),
-            origin=origin(USUAL),
+            origin=when_seen,
         ),
         Passage(
             code="stitches",
@@ -72,9 +77,15 @@ def days() -> tuple[Passage, ...]:
             code="later",
             heading=says("Later"),
             sentences=(
-                says("Further visits are usually after 6 months and then once a year."),
+                *_common(usual, says("Further visits are usually after 6 months and then once a year.")),
                 says("Eyes that were straight can turn again after years."),
             ),
-            origin=origin(USUAL),
+            origin=when_seen,
         ),
+        *own_visits(usual),
     )
+
+
+def _common(usual: UsualVisits, *said: Said) -> tuple[Said, ...]:
+    """What is said of the visits of common practice."""
+    return () if usual.is_own else said

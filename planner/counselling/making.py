@@ -12,6 +12,8 @@ from planner.counselling.picture import PICTURE_WORDS, facing
 from planner.counselling.risks import risks
 from planner.counselling.saying import says
 from planner.records.plan import Plan
+from planner.records.practice import Practice
+from planner.setup.visits import usual_visits
 from planner.values.counselling import CounsellingPage
 
 DEFERRING = (
@@ -20,7 +22,7 @@ DEFERRING = (
 )
 
 
-def counselling(plan: Plan) -> CounsellingPage:
+def counselling(plan: Plan, practice: Practice | None = None) -> CounsellingPage:
     """The page; :class:`~planner.errors.Refused` where this engine would not make the same plan of its case."""
     plans.check(plan)
     doses = in_operating_order(plan.option.doses)
@@ -31,7 +33,7 @@ def counselling(plan: Plan) -> CounsellingPage:
         picture_words=PICTURE_WORDS,
         muscles=planned_muscles(doses),
         expected=expected(plan),
-        days=days(),
+        days=days(usual_visits(practice)),
         risks=risks(plan),
         call=call(),
         deferring=DEFERRING,

@@ -6,10 +6,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Annotated
 
-from planner.followup.schedule import USUAL, USUAL_VISITS, day_after, days_between, planned
+from planner.followup.schedule import day_after, days_between, planned
 from planner.limits import IsoDate, Length
 from planner.provenance import Mark, Provenance
-from planner.records.follow_up import FollowUp, PlannedVisit, PlannedVisits
+from planner.records.follow_up import FollowUp, PlannedVisit
+from planner.records.practice import Practice
+from planner.setup.visits import UsualVisits, usual_visits
 from planner.values.follow_up import Planned, VisitDraft
 from planner.values.statement import Statement
 
@@ -29,13 +31,14 @@ class Coming:
     operated_on: Annotated[str, IsoDate()]
     seen_on: Annotated[str, IsoDate()]
     follow_ups: Annotated[tuple[FollowUp, ...], Length(0, 60)] = ()
-    usual: PlannedVisits = USUAL_VISITS
+    practice: Practice | None = None
 
 
 def draft(coming: Coming) -> VisitDraft:
     """The visit by its day; before the operation nothing is proposed."""
     days = days_between(coming.operated_on, coming.seen_on)
-    visits = planned(coming.operated_on, coming.follow_ups, coming.usual)
+    usual = usual_visits(coming.practice)
+    visits = planned(coming.operated_on, coming.follow_ups, usual.planned)
     kept = {each.visit for each in coming.follow_ups}
     proposed = _proposed([each for each in visits if each.name not in kept], days)
     told = tuple(_told(each, coming.operated_on, kept) for each in visits)
@@ -44,7 +47,7 @@ def draft(coming: Coming) -> VisitDraft:
         proposed=proposed,
         planned=told,
         ahead=tuple(each for each in told if each.visit.first_day > days and each.visit.name != proposed),
-        statements=tuple(_statements(proposed)),
+        statements=tuple(_statements(proposed, usual)),
     )
 
 
@@ -74,7 +77,7 @@ def _told(visit: PlannedVisit, operated_on: str, kept: set[str]) -> Planned:
     )
 
 
-def _statements(proposed: str | None) -> list[Statement]:
+def _statements(proposed: str | None, usual: UsualVisits) -> list[Statement]:
     by_day = (
         f"By its day this is {proposed}."
         if proposed
@@ -82,5 +85,7 @@ def _statements(proposed: str | None) -> list[Statement]:
     )
     return [
         Statement(code="by_its_day", text=by_day, provenance=NEAREST, facts={}),
-        Statement(code="usual_days", text="The days are those of the plan of visits.", provenance=USUAL, facts={}),
+        Statement(
+            code="usual_days", text="The days are those of the plan of visits.", provenance=usual.provenance, facts={}
+        ),
     ]

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Annotated
 
 from planner.card.words import date_words
-from planner.followup.schedule import USUAL, USUAL_VISITS, day_after, days_between, in_order, planned
+from planner.followup.schedule import day_after, days_between, in_order, planned
 from planner.limits import IsoDate, Length, Unique
-from planner.records.follow_up import FollowUp, PlannedVisit, PlannedVisits
+from planner.records.follow_up import FollowUp
 from planner.records.plan import RecordId
+from planner.records.practice import Practice
+from planner.setup.visits import UsualVisits, usual_visits
 from planner.values.follow_up import Attendance, Followed, Visit, VisitState
 from planner.values.statement import Statement
 
@@ -30,11 +32,16 @@ class Operated:
 
 @dataclass(frozen=True, kw_only=True)
 class Question:
-    """``usual`` are the visits where nothing else was planned: the clinic's own, or those of common practice."""
+    """``practice`` is the clinic's own: its visits hold where nothing else was planned, else the usual ones."""
 
     today: Annotated[str, IsoDate()]
     operations: Annotated[tuple[Operated, ...], Length(0, 20_000), Unique(("id",))]
-    usual: PlannedVisits = USUAL_VISITS
+    practice: Practice | None = None
+
+    @cached_property
+    def usual(self) -> UsualVisits:
+        """The visits where nothing else was planned."""
+        return usual_visits(self.practice)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -68,7 +75,7 @@ def _end(followed: Followed) -> tuple[str, str]:
 def _followed(operated: Operated, asked: Question) -> Followed:
     plans = [
         each
-        for each in planned(operated.operated_on, operated.follow_ups, asked.usual)
+        for each in planned(operated.operated_on, operated.follow_ups, asked.usual.planned)
         if operated.ended_on is None or day_after(operated.operated_on, each.first_day) < operated.ended_on
     ]
     seen = {each.visit: each.seen_on for each in in_order(operated.follow_ups)}
@@ -133,11 +140,11 @@ def _words(name: str, days: tuple[str, str], state: VisitState, seen_on: str | N
             return f"{name}: missed, it was due until {to_on}."
 
 
-def _why(usual: Sequence[PlannedVisit]) -> Statement:
-    names = ", ".join(each.name for each in usual)
+def _why(usual: UsualVisits) -> Statement:
+    names = ", ".join(each.name for each in usual.planned)
     return Statement(
         code="usual_visits",
-        text=f"Planned unless a visit planned otherwise: {names}." if names else "No visits are planned as a rule.",
-        provenance=USUAL,
-        facts={"visits": float(len(usual))},
+        text=f"Planned {'in this clinic ' if usual.is_own else ''}unless a visit planned otherwise: {names}.",
+        provenance=usual.provenance,
+        facts={"visits": float(len(usual.planned))},
     )

@@ -5,31 +5,19 @@ Codes: ``seen_before_operation``, ``other_day``, ``visit_ends_first``, ``visit_l
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from planner.errors import Fault
 from planner.followup.schedule import days_between
 from planner.records.examination import Examination
-from planner.records.follow_up import FollowUp, PlannedVisit
+from planner.records.follow_up import FollowUp
 from planner.records.operation import OperationRecord
+from planner.setup.visits import misplaced
 
 
 def hindrances(follow_up: FollowUp, operation: OperationRecord, examination: Examination | None) -> tuple[Fault, ...]:
     """Nothing if the follow-up may be saved; ``examination`` is the one that it names."""
     return tuple(_hindrances(follow_up, operation, examination))
-
-
-def misplaced(visits: Sequence[PlannedVisit], where: str) -> Iterator[Fault]:
-    """The visits that end before they begin."""
-    for place, visit in enumerate(visits):
-        if visit.last_day < visit.first_day:
-            yield Fault(
-                code="visit_ends_first",
-                text=f"{visit.name}: the visit ends before it begins.",
-                field=f"{where}.{place}.last_day",
-                value=str(visit.last_day),
-                allowed=f"{visit.first_day} or later",
-            )
 
 
 def _hindrances(follow_up: FollowUp, operation: OperationRecord, examination: Examination | None) -> Iterator[Fault]:

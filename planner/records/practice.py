@@ -1,4 +1,4 @@
-"""How this clinic does things in theatre where it differs from common practice."""
+"""How this clinic works where it differs from common practice: in theatre, and when it sees patients afterwards."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from enum import StrEnum
 from typing import Annotated, ClassVar
 
 from planner.limits import AnyOf, Length, Pattern, Prose, Unique, Within
+from planner.records.follow_up import PlannedVisit
 
 ChoiceId = Annotated[str, Pattern(r"[a-z][a-z_]{1,39}", "lower-case words joined by underscores")]
 
@@ -61,10 +62,14 @@ class OwnFigure:
 
 @dataclass(frozen=True, kw_only=True)
 class Practice:
-    """Body of a ``practice`` record, schema 1. ``decided_by`` answers for it, ``reason`` says why."""
+    """Body of a ``practice`` record, schema 1. ``decided_by`` answers for it, ``reason`` says why.
+
+    ``visits`` are those usual here after an operation, null: as common practice.
+    """
 
     schema: int = 1
     decided_by: Annotated[str, Length(1, 120)]
     reason: Annotated[str, Prose(10, 400)]
     choices: Annotated[tuple[OwnChoice, ...], Length(0, 6), Unique(("item",))] = ()
     figures: Annotated[tuple[OwnFigure, ...], Length(0, 20), Unique(("name",))] = ()
+    visits: Annotated[tuple[PlannedVisit, ...], Length(1, 20), Unique(("name",))] | None = None

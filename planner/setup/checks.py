@@ -1,4 +1,4 @@
-"""What a clinic's practice may hold: choices that exist and are never refused, figures within their limits."""
+"""What a clinic's practice may hold: choices that exist and are never refused, figures within limits, days in order."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from planner.errors import Fault, Refused
 from planner.records.practice import FigureName, OwnChoice, OwnFigure, Practice
 from planner.setup.figures import DEFINITIONS, figures
 from planner.setup.register import BY_ITEM
+from planner.setup.visits import misplaced
 
 PAIRS = (
     (FigureName.LOUPE_FROM_CM, FigureName.LOUPE_TO_CM),
@@ -17,11 +18,15 @@ PAIRS = (
 
 
 def check_practice(practice: Practice) -> None:
-    """:class:`Refused` with ``choice_unknown``, a stop's own code, ``out_of_range`` or ``not_in_order``."""
+    """:class:`Refused` with ``choice_unknown``, a stop's own code, or one of the figures and days.
+
+    Those are ``out_of_range``, ``not_in_order`` and ``visit_ends_first``.
+    """
     found = [
         *(fault for number, own in enumerate(practice.choices) for fault in _choice(number, own)),
         *(fault for number, own in enumerate(practice.figures) for fault in _figure(number, own)),
         *_order(practice),
+        *misplaced(practice.visits or (), "visits"),
     ]
     if found:
         raise Refused(*found)

@@ -6,13 +6,15 @@ from planner.records.practice import OwnChoice, Practice
 from planner.setup.advice import ItemRules
 from planner.setup.figures import DEFINITIONS, figures
 from planner.setup.register import RULES
-from planner.values.practice_form import FormFigure, FormItem, FormWay, PracticeForm
+from planner.setup.visits import USUAL_VISITS, usual_visits
+from planner.values.practice_form import FormFigure, FormItem, FormVisits, FormWay, PracticeForm
 
 
 def form(practice: Practice | None) -> PracticeForm:
     """Every item and every figure, whether the clinic set it or not."""
     own = {each.item: each for each in practice.choices} if practice else {}
     standing = figures(practice)
+    here = usual_visits(practice)
     return PracticeForm(
         items=tuple(_item(rules, own.get(rules.item)) for rules in RULES),
         figures=tuple(
@@ -28,6 +30,7 @@ def form(practice: Practice | None) -> PracticeForm:
             )
             for name, definition in DEFINITIONS.items()
         ),
+        visits=FormVisits(usual=USUAL_VISITS, standing=here.planned, provenance=here.provenance),
     )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.provenance import Provenance
+from planner.records.follow_up import PlannedVisit
 from planner.records.practice import FigureName, Item
 
 
@@ -43,8 +44,18 @@ class FormFigure:
 
 
 @dataclass(frozen=True, kw_only=True)
+class FormVisits:
+    """The visits after an operation: as they are usual, and as they stand here."""
+
+    usual: tuple[PlannedVisit, ...]
+    standing: tuple[PlannedVisit, ...]
+    provenance: Provenance
+
+
+@dataclass(frozen=True, kw_only=True)
 class PracticeForm:
     """All that a practice can hold."""
 
     items: tuple[FormItem, ...]
     figures: tuple[FormFigure, ...]
+    visits: FormVisits

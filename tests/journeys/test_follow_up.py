@@ -28,6 +28,7 @@ TOO_FAR = "Overcorrected by 25"
 def test_a_visit_that_must_not_wait_is_recorded_without_a_network_and_sent_once(phone, server, playwright):
     """Both medial recti were recessed yesterday for eso; today the eyes stand exo 25 Δ."""
     post_as(SURGEON, server, playwright.request.new_context(), operated_yesterday)
+    post_as(SURGEON, server, playwright.request.new_context(), visits_of_the_clinic)
     steps.settle_in(phone, ORTHOPTIST)
     steps.ready_for_a_day_without_network(phone)
     phone.cut_network()
@@ -59,11 +60,21 @@ def operated_yesterday(pen):
     return pen.record("operation", SIGNATURE["patient"], drafted["operation"])
 
 
+def visits_of_the_clinic(pen):
+    """The clinic sees its patients less often than is usual."""
+    days = {"Day 1": (1, 2), "Week 2": (10, 18), "Month 3": (80, 100)}
+    visits = [{"name": name, "first_day": first, "last_day": last} for name, (first, last) in days.items()]
+    return pen.practice(visits=visits)
+
+
 def see_who_is_due(page: Page) -> None:
     page.get_by_role("link", name="Visits", exact=True).click()
     visits = Visits(page)
     visits.arrive()
     expect(visits.entry("Due", NAME)).to_contain_text("Day 1: due now", timeout=PATIENCE_MS)
+    planned = page.get_by_role("region", name="How visits are planned")
+    expect(planned).to_contain_text("Planned in this clinic unless a visit planned otherwise: Day 1, Week 2, Month 3.")
+    expect(planned).to_contain_text("this clinic's practice")
     visits.record("Due", NAME)
 
 
@@ -102,7 +113,7 @@ def plan_the_next_one_sooner(page: Page) -> None:
     visit = Visit(page)
     visit.plan_anew("To be seen again at once.")
     page.get_by_role("button", name="Add a visit").click()
-    added = page.get_by_role("region", name=re.compile("^Visit 9 ahead$"))
+    added = page.get_by_role("region", name=re.compile("^Visit 3 ahead$"))
     added.get_by_label("Visit", exact=True).fill("Day 3")
     added = page.get_by_role("region", name="Day 3", exact=True)
     day = datetime.now(UTC).date()

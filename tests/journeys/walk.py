@@ -385,6 +385,8 @@ def _preparing(device: Device, visit: Visitor) -> None:
     device.go("/practice")
     expect(page.get_by_text("What is usual here")).to_be_visible()
     visit("this clinic's practice", page)
+    page.get_by_role("button", name="Set this clinic's own").click()
+    visit("this clinic's own visits", page)
     device.go("/results")
     Results(page).counted()
     visit("results", page)

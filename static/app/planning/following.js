@@ -1,4 +1,5 @@
 /** Operations with the visits that followed them, as the engine is asked about them. Pure: records in, facts out. */
+import { practiceOf } from '../preparing/practice.js';
 import { find, heads, history } from '../store/heads.js';
 import { membersOf, rootOf } from '../store/joined.js';
 import { operationsOf } from './operations.js';
@@ -95,12 +96,14 @@ export function careOf(records, { operation, adjustment, visits: all }, today, v
 }
 
 /**
- * Who is to be seen.
+ * Who is to be seen, by the visits that are usual in this clinic.
+ * @param {Records} records
  * @param {Followed[]} followed
  * @param {string} today
  */
-export const dueQuestion = (followed, today) => ({
+export const dueQuestion = (records, followed, today) => ({
   today,
+  practice: practiceOf(records).current?.body ?? null,
   operations: followed.map(({ operation, visits, endedOn }) => ({ id: operation.id, operated_on: operation.body.operated_on, follow_ups: visits.map(({ body }) => body), ended_on: endedOn })),
 });
 

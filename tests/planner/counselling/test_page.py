@@ -89,3 +89,45 @@ def test_the_page_defers_to_the_surgeon_and_the_clinic():
     assert any("surgeon" in said.text for said in page.deferring)
     assert page.call.sentences
     assert "turned the other way" in page.expected[1].array.groups[2].words.text
+
+
+def visited(*days):
+    """The passages of the page for a clinic that sees its patients on these days alone, by their codes."""
+    own = [{"name": f"{first}", "first_day": first, "last_day": last} for first, last in days]
+    practice = {"schema": 1, "decided_by": "Dr. Mira Example", "reason": "Most live nearby.", "visits": own}
+    made = write(plan(choice_of(case(40), "recess-both-mr")))
+    page = json.loads(answer(json.dumps({"ask": "counselling", "plan": made, "practice": practice})))["answer"]
+    return {each["code"]: each for each in page["days"]}
+
+
+@pytest.mark.parametrize(
+    ("days", "said"),
+    [
+        ((1, 1), "A visit is usually on day 1 after the operation."),
+        ((5, 10), "A visit is usually between day 5 and day 10 after the operation."),
+        ((14, 15), "A visit is usually between day 14 and day 15 after the operation."),
+        ((42, 56), "A visit is usually about 6 to 8 weeks after the operation."),
+        ((150, 210), "A visit is usually about 5 to 7 months after the operation."),
+        ((180, 190), "A visit is usually about 26 to 27 weeks after the operation."),
+        ((330, 400), "A visit is usually about 11 to 13 months after the operation."),
+        ((695, 765), "A visit is usually about 2 years after the operation."),
+        ((850, 950), "A visit is usually about 28 to 31 months after the operation."),
+    ],
+)
+def test_a_clinic_s_own_visit_is_told_in_the_unit_that_tells_its_days_apart(days, said):
+    (sentence,) = visited(days)["visits"]["sentences"]
+
+    assert sentence["text"].format(**sentence["values"]) == said
+
+
+def test_where_the_clinic_set_its_own_visits_the_usual_ones_are_not_told():
+    own = visited((3, 4))
+    usual = {each.code: each for each in counselling(plan(choice_of(case(40), "recess-both-mr"))).days}
+    told = " ".join(said["text"] for each in own.values() for said in each["sentences"])
+
+    assert "visits" not in usual
+    assert own["visits"]["origin"]["mark"]["text"] == "this clinic's practice"
+    assert own["weeks"]["origin"]["mark"]["text"] == "common practice"
+    for common in ("first visit is usually", "between day 5 and", "After 6 to 8 weeks", "Further visits are usually"):
+        assert common not in told
+        assert any(common in said.text for each in usual.values() for said in each.sentences)

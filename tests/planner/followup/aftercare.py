@@ -14,6 +14,18 @@ ID = "0190a0b0-0000-7000-8000-000000000004"
 OPERATED_ON = "2026-11-25"
 
 
+OWN = {
+    "schema": 1,
+    "decided_by": "Dr. Mira Example",
+    "reason": "Most live nearby.",
+    "visits": [
+        {"name": "Week 4", "first_day": 25, "last_day": 34},
+        {"name": "Day 1", "first_day": 1, "last_day": 1},
+    ],
+}
+"""A clinic's practice with visits of its own, not in their order."""
+
+
 def on(days):
     """The calendar date so many days after the operation."""
     return (date.fromisoformat(OPERATED_ON) + timedelta(days=days)).isoformat()

@@ -5,13 +5,13 @@ import json
 import pytest
 
 from planner.desk import answer
-from tests.planner.followup.aftercare import OPERATED_ON, on, visit
+from tests.planner.followup.aftercare import OPERATED_ON, OWN, on, visit
 
 
-def drafted(days, *visits, usual=None):
+def drafted(days, *visits, practice=None):
     request = {"ask": "draft_follow_up", "operated_on": OPERATED_ON, "seen_on": on(days)}
     request |= {"follow_ups": [each["follow_up"] for each in visits]}
-    return json.loads(answer(json.dumps(request | ({"usual": usual} if usual else {}))))["answer"]
+    return json.loads(answer(json.dumps(request | ({"practice": practice} if practice else {}))))["answer"]
 
 
 @pytest.mark.parametrize(
@@ -61,3 +61,11 @@ def test_a_visit_that_comes_early_is_not_ahead_of_itself():
 def test_visits_planned_anew_are_proposed_in_place_of_the_usual_ones():
     anew = [{"name": "Week 3", "first_day": 20, "last_day": 24}]
     assert drafted(21, visit("Day 1", 1, ahead=anew))["proposed"] == "Week 3"
+
+
+def test_a_clinic_with_visits_of_its_own_has_those_proposed_and_is_named_for_them():
+    said = drafted(30, practice=OWN)
+
+    assert said["proposed"] == "Week 4"
+    assert [each["visit"]["name"] for each in said["planned"]] == ["Day 1", "Week 4"]
+    assert said["statements"][1]["provenance"]["mark"] == "this clinic's practice"

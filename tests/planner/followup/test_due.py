@@ -7,13 +7,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from planner.codec import read
+from planner.codec import read, write
 from planner.desk import answer
 from planner.followup.due import Operated, Question, due
-from planner.followup.schedule import USUAL_VISITS
 from planner.records.follow_up import FollowUp, PlannedVisit
+from planner.setup.visits import USUAL_VISITS
 from planner.values.follow_up import VisitState
-from tests.planner.followup.aftercare import ID, OPERATED_ON, came, on
+from tests.planner.followup.aftercare import ID, OPERATED_ON, OWN, came, on
 
 
 def followed(today, *follow_ups, **more):
@@ -123,11 +123,29 @@ def test_the_desk_answers_with_words_and_provenance():
     assert {each["provenance"]["mark"] for each in said["statements"]} == {"common practice"}
 
 
-def test_the_desk_refuses_a_visit_that_ends_before_it_begins():
-    usual = [{"name": "Week 1", "first_day": 7, "last_day": 5}]
-    said = json.loads(answer(json.dumps({"ask": "visits_due", "today": on(1), "operations": [], "usual": usual})))
+def test_the_clinic_s_own_visits_take_the_place_of_the_usual_ones_and_are_told_as_its_own():
+    asked = {"ask": "visits_due", "today": on(30), "operations": [{"id": ID, "operated_on": OPERATED_ON}]}
+    own = json.loads(answer(json.dumps(asked | {"practice": OWN})))["answer"]
+    usual = json.loads(answer(json.dumps(asked | {"practice": OWN | {"visits": None}})))["answer"]
 
-    assert [(each["code"], each["field"]) for each in said["faults"]] == [("visit_ends_first", "usual.0.last_day")]
+    assert [each["name"] for each in own["operations"][0]["visits"]] == ["Day 1", "Week 4"]
+    assert own["operations"][0]["visits"][1]["words"] == "Week 4: due now, until 29 December 2026."
+    assert own["statements"][0]["text"] == "Planned in this clinic unless a visit planned otherwise: Day 1, Week 4."
+    assert own["statements"][0]["provenance"] == {
+        "mark": "this clinic's practice",
+        "source": "Dr. Mira Example: Most live nearby.",
+    }
+    assert usual == json.loads(answer(json.dumps(asked)))["answer"]
+    assert usual["statements"][0]["provenance"]["mark"] == "common practice"
+
+
+def test_what_a_visit_planned_anew_stands_before_the_clinic_s_own_visits():
+    anew = [{"name": "Month 3", "first_day": 80, "last_day": 100}]
+    body = {"id": ID, "operated_on": OPERATED_ON, "follow_ups": [write(came("Day 1", 1)) | {"ahead": anew}]}
+    asked = {"ask": "visits_due", "today": on(2), "operations": [body], "practice": OWN}
+
+    (told,) = json.loads(answer(json.dumps(asked)))["answer"]["operations"]
+    assert [each["name"] for each in told["visits"]] == ["Day 1", "Month 3"]
 
 
 def test_the_end_of_the_calendar_is_no_traceback():

@@ -24,10 +24,13 @@ test('visits of an operation end when either eye is operated again, for an align
   assert.deepEqual(ended(operation('2', '2026-06-01', { patient: 'q' })), [null]);
 });
 
-test('the engine is told the day, the visits kept and where they end', () => {
+test('the engine is told the day, the clinic\'s practice, the visits kept and where they end', () => {
+  const own = record('9', 'practice', { visits: [{ name: 'Week 4', first_day: 25, last_day: 34 }] });
   const all = [operation('1'), visit('5')];
-  assert.deepEqual(dueQuestion(followedOf(all), '2026-11-30'), {
+  assert.deepEqual(dueQuestion([...all, own], followedOf(all), '2026-11-30').practice, own.body);
+  assert.deepEqual(dueQuestion(all, followedOf(all), '2026-11-30'), {
     today: '2026-11-30',
+    practice: null,
     operations: [{ id: '1', operated_on: '2026-11-25', follow_ups: [all[1].body], ended_on: null }],
   });
 });

@@ -6,6 +6,7 @@ import { LanguageChoice } from '../../parts/language/language.js';
 import { Notice } from '../../parts/notice/notice.js';
 import { isVoid, standingOf } from '../../planning/standing.js';
 import { useAnswer } from '../../planning/use-answer.js';
+import { practiceOf } from '../../preparing/practice.js';
 import { records } from '../../store/store.js';
 import { html, useState } from '../../vendor/preact.js';
 import { say } from '../../words/say.js';
@@ -15,10 +16,11 @@ import { reading, setReading, useReader } from './reading.js';
 /** @param {{pieces: {patient: import('../../store/envelope.js').LedgerRecord, plan: import('../../store/envelope.js').LedgerRecord, signature?: import('../../store/envelope.js').LedgerRecord}}} props */
 export function CounsellingScreen({ pieces: { patient, plan, signature } }) {
   const code = useObservable(reading);
-  const isFallen = isVoid(standingOf(useObservable(records), plan, signature));
+  const all = useObservable(records);
+  const isFallen = isVoid(standingOf(all, plan, signature));
   const { speaker, isMissing } = useReader();
   const [both, setBoth] = useState(false);
-  const { answer, faults, isFresh } = useAnswer('counselling', isFallen ? null : { plan: plan.body });
+  const { answer, faults, isFresh } = useAnswer('counselling', isFallen ? null : { plan: plan.body, practice: practiceOf(all).current?.body ?? null });
   const page = isFresh && speaker ? answer : null;
   const next = { label: say('Print'), act: () => window.print(), blocked: page ? undefined : say('The page is not there yet.') };
 

@@ -15,7 +15,7 @@ export function FollowedLine({ operation }) {
   const day = today();
   const followed = followedBy(all, operation.id);
   const isFollowed = followed?.operation.id === operation.id && rights.role !== 'theatre';
-  const due = useAnswer('visits_due', isFollowed ? dueQuestion([followed], day) : null);
+  const due = useAnswer('visits_due', isFollowed ? dueQuestion(all, [followed], day) : null);
   const watch = useAnswer('visits_watched', isFollowed ? watchQuestion(all, [followed], day) : null);
   if (!isFollowed) return null;
   const attendance = /** @type {any} */ (due.answer);

@@ -1,4 +1,4 @@
-/** What this clinic does otherwise than common practice: what is usual here for each item, and the figures behind set-up, list and kit. */
+/** What this clinic does otherwise than common practice: what is usual for each item, the figures behind set-up, list and kit, the visits afterwards. */
 import { useObservable } from '../../observable.js';
 import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
 import { FaultList } from '../../parts/fault-list/fault-list.js';
@@ -14,6 +14,7 @@ import { html } from '../../vendor/preact.js';
 import { Conflict } from '../patient/conflict.js';
 import { FigureRow } from './figure-row.js';
 import { ItemCustom } from './item-custom.js';
+import { UsualVisits } from './usual-visits.js';
 import { usePractice } from './use-practice.js';
 
 export default function PracticeScreen() {
@@ -28,7 +29,7 @@ export default function PracticeScreen() {
   return html`<${Frame} title="This clinic's practice" back="/settings" next=${next}>
     <div class="practice stack wide">
       <p>
-        Set-up sheets, lists and kits start from common practice of the trade. What is set here takes its place for this clinic, and is marked so wherever it is shown. What is refused to
+        Set-up sheets, lists, kits and visits start from common practice of the trade. What is set here takes its place for this clinic, and is marked so wherever it is shown. What is refused to
         everybody stays refused.
       </p>
       ${versions.length > 1 && html`<${Conflict} kind="practice" versions=${versions} />`}
@@ -44,6 +45,11 @@ export default function PracticeScreen() {
       html`<section class="stack" aria-labelledby="figures-heading">
         <h2 id="figures-heading">Figures</h2>
         ${form.figures.map((/** @type {any} */ figure) => html`<${FigureRow} key=${figure.name} figure=${figure} own=${practice.figures.find((each) => each.name === figure.name)?.value} set=${mayEdit && setFigure} />`)}
+      </section>`}
+      ${form &&
+      html`<section class="stack" aria-labelledby="visits-heading">
+        <h2 id="visits-heading">Visits after an operation</h2>
+        <${UsualVisits} form=${form.visits} own=${practice.visits ?? null} faults=${faults} set=${mayEdit && ((/** @type {any} */ visits) => set({ visits }))} />
       </section>`}
       ${mayEdit &&
       html`<section class="stack" aria-labelledby="decided-heading">

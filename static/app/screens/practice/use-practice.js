@@ -6,7 +6,7 @@ import { useState } from '../../vendor/preact.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {{item: string, choice?: string | null, words?: string | null}} OwnChoice */
-/** @typedef {{schema: 1, decided_by: string, reason: string, choices: OwnChoice[], figures: {name: string, value: number}[]}} Practice */
+/** @typedef {{schema: 1, decided_by: string, reason: string, choices: OwnChoice[], figures: {name: string, value: number}[], visits?: import('./visit-days.js').UsualVisit[] | null}} Practice */
 
 const DRAFT = 'practice';
 
@@ -18,7 +18,7 @@ const DRAFT = 'practice';
 export function usePractice(current, versions, who) {
   const [draft, setDraft] = useState(/** @type {() => Practice | null} */ (() => drafts.get(DRAFT) ?? null));
   const [faults, setFaults] = useState(/** @type {import('../../planning/use-answer.js').FaultFacts[]} */ ([]));
-  const practice = draft ?? { schema: 1, decided_by: current?.body.decided_by ?? who, reason: current?.body.reason ?? '', choices: current?.body.choices ?? [], figures: current?.body.figures ?? [] };
+  const practice = draft ?? { schema: 1, decided_by: current?.body.decided_by ?? who, reason: current?.body.reason ?? '', choices: current?.body.choices ?? [], figures: current?.body.figures ?? [], visits: current?.body.visits ?? null };
 
   /** @param {Partial<Practice>} fields */
   const set = (fields) => {
@@ -40,11 +40,13 @@ export function usePractice(current, versions, who) {
   };
 
   const save = async () => {
+    const { visits, ...rest } = practice;
     const body = {
-      ...practice,
+      ...rest,
       decided_by: practice.decided_by.trim(),
       reason: practice.reason.trim(),
       choices: practice.choices.map(({ item, choice, words }) => ({ item, ...(choice ? { choice } : {}), ...(words?.trim() ? { words: words.trim() } : {}) })),
+      ...(visits ? { visits: visits.map((visit) => ({ ...visit, name: visit.name.trim() })) } : {}),
     };
     try {
       await ask('check', { kind: 'practice', body });

@@ -2,6 +2,7 @@
 import { today } from '../../parts/calendar/date.js';
 import { careOf, measuredOn } from '../../planning/following.js';
 import { useAnswer } from '../../planning/use-answer.js';
+import { practiceOf } from '../../preparing/practice.js';
 import { drafts } from '../../store/store.js';
 import { useState } from '../../vendor/preact.js';
 import { find } from '../../store/heads.js';
@@ -24,7 +25,7 @@ export function useVisit(records, followed, corrected) {
   const start = () => (corrected ? visitFrom(corrected.body, operation.body.operated_on) : newVisit(today()));
   const [visiting, setVisiting] = useState(/** @type {() => Visiting} */ (() => drafts.get(draftName) ?? start()));
   const others = followed.visits.filter(({ id }) => id !== corrected?.id);
-  const { answer: drafted } = useAnswer('draft_follow_up', { operated_on: operation.body.operated_on, seen_on: visiting.seen_on, follow_ups: others.map(({ body }) => body) });
+  const { answer: drafted } = useAnswer('draft_follow_up', { operated_on: operation.body.operated_on, seen_on: visiting.seen_on, follow_ups: others.map(({ body }) => body), practice: practiceOf(records).current?.body ?? null });
   const draft = /** @type {VisitDraft | null} */ (drafted);
   const name = nameOf(visiting, draft?.proposed ?? null);
   const [examination] = measuredOn(records, operation, visiting.seen_on, corrected?.id);

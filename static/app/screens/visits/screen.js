@@ -35,7 +35,7 @@ function Due({ mayRecord }) {
   const all = useObservable(records);
   const day = today();
   const followed = useMemo(() => followedOf(all), [all]);
-  const due = useAnswer('visits_due', useMemo(() => dueQuestion(followed, day), [followed, day]));
+  const due = useAnswer('visits_due', useMemo(() => dueQuestion(all, followed, day), [all, followed, day]));
   const watch = useAnswer('visits_watched', useMemo(() => watchQuestion(all, followed, day), [all, followed, day]));
   const attendance = /** @type {import('./rows.js').Attendance | null} */ (due.answer);
   const watched = /** @type {import('./rows.js').Watched[] | null} */ (watch.answer);

@@ -38,6 +38,12 @@ def test_a_first_version_must_carry_its_own_id(cast):
         ({"choices": [{"item": "suture", "choice": "hemp"}]}, "choice_unknown", "body.choices.0.choice"),
         ({"choices": [{"item": "suture"}]}, "missing", "body.choices.0"),
         ({"figures": [{"name": "adjust_after_block_h", "value": 1}]}, "out_of_range", "body.figures.0.value"),
+        (
+            {"visits": [{"name": "Week 1", "first_day": 7, "last_day": 5}]},
+            "visit_ends_first",
+            "body.visits.0.last_day",
+        ),
+        ({"visits": []}, "too_short", "body.visits"),
         ({"figures": [{"name": "loupe_from_cm", "value": 60}]}, "not_in_order", "body.figures"),
         ({"reason": "so"}, "too_short", "body.reason"),
     ],
