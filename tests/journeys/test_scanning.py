@@ -85,6 +85,7 @@ def test_paper_opens_its_card_without_a_network_and_says_when_it_was_taken_back(
     scan.found("The same as on this device.")
     expect(scan.banner).to_contain_text(SIGNED)
     expect(scan.face).to_contain_text("lateral rectus")
+    expect(scan.face).not_to_contain_text("not in the code")
     expect(page.get_by_text(word).first).to_be_visible()
 
     page.get_by_role("link", name="Open the card on this device").click()
@@ -96,6 +97,7 @@ def test_paper_opens_its_card_without_a_network_and_says_when_it_was_taken_back(
     tablet.go("/scan")
     scan.found("TAKEN BACK.")
     expect(page.get_by_text("Do not operate by this card.")).to_be_visible()
+    expect(scan.face).to_contain_text("are not in the code: read them on the paper.")
 
     scan.step("Scan another")
     scan.found("TAKEN BACK.")

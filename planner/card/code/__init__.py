@@ -12,6 +12,7 @@ clinic. It hides nothing: who reads the paper can read the code. The key id is m
 new one and still read its older paper.
 
 ``base45`` (RFC 9285) keeps to the characters that QR codes hold most tightly and every decoder hands over unharmed.
+What a code cannot carry, ``untold`` says on the card that was opened from it alone.
 ``squeeze`` writes deflate data by our own hand, for compressors differ from device to device; zlib reads it.
 
 Codes of the faults: ``code_not_a_card``, ``code_newer``, ``code_cut``, ``code_altered``, ``code_foreign``,
@@ -21,6 +22,7 @@ Codes of the faults: ``code_not_a_card``, ``code_newer``, ``code_cut``, ``code_a
 from planner.card.code.keys import CardKey
 from planner.card.code.printing import coded
 from planner.card.code.reading import Read, read_code
+from planner.card.code.untold import untold
 from planner.card.code.writing import MOST_CHARACTERS, card_code
 
-__all__ = ["MOST_CHARACTERS", "CardKey", "Read", "card_code", "coded", "read_code"]
+__all__ = ["MOST_CHARACTERS", "CardKey", "Read", "card_code", "coded", "read_code", "untold"]

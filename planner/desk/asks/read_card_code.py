@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Annotated
 
 from planner import card as cards
-from planner.card.code import MOST_CHARACTERS, CardKey, read_code
+from planner.card.code import MOST_CHARACTERS, CardKey, read_code, untold
 from planner.codec import read, write
 from planner.desk.fields import Fields
 from planner.limits import Length
@@ -21,11 +21,11 @@ class Reading:
 
 
 def ask(fields: Fields) -> object:
-    """``{card, plan_id, plan_digest, patient_id}``: the card, and the records it came from."""
+    """``{card, plan_id, plan_digest, patient_id}``: the card, what the code cannot tell said on it, and the records."""
     asked = read(Reading, fields)
     found = read_code(asked.text, asked.card_keys)
     return {
-        "card": write(cards.card(found.pieces)),
+        "card": write(untold(cards.card(found.pieces))),
         "plan_id": found.pieces.signature.plan_id,
         "plan_digest": found.pieces.plan_digest,
         "patient_id": found.patient_id,

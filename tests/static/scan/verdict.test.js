@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { verdictOn } from '../../../static/app/screens/scan/verdict.js';
+import { ownPieces, verdictOn } from '../../../static/app/screens/scan/verdict.js';
 
 const record = (id, kind, body = {}, supersedes = []) => ({ id, kind, patient: 'p1', supersedes, body, digest: `digest of ${id}` });
 const patient = record('p1', 'patient');
@@ -40,4 +40,12 @@ test('another signed plan of the same patient is told', () => {
 test('a plan that never came here, or came without its signature, is unknown here', () => {
   assert.equal(verdictOn([], paper).word, 'unknown here');
   assert.equal(verdictOn([patient, plan], paper).word, 'unknown here');
+});
+
+test('this device makes its own card where it holds the same one, and of no other', () => {
+  const { patient: of, plan: by, signature: signer } = ownPieces(signed, verdictOn(signed, paper));
+  assert.deepEqual([of.id, by.id, signer.id], ['p1', 'l1', 's1']);
+  assert.equal(ownPieces([plan, signature], verdictOn([plan, signature], paper)), null);
+  const other = [patient, record('l9', 'plan', { patient_id: 'p1' }), record('s9', 'signature', { plan_id: 'l9', plan_digest: 'digest of l9' })];
+  assert.equal(ownPieces(other, verdictOn(other, paper)), null);
 });

@@ -10,7 +10,8 @@ import { html, useState } from '../../vendor/preact.js';
 import { CardFace } from '../card/card-face.js';
 import { useTheatreLight } from '../card/theatre-light.js';
 import { Finder } from './finder.js';
-import { verdictOn } from './verdict.js';
+import { OwnCard } from './own-card.js';
+import { ownPieces, verdictOn } from './verdict.js';
 import { VerdictWords } from './verdict-words.js';
 
 export default function Scan() {
@@ -41,7 +42,9 @@ export default function Scan() {
 /** @param {{found: any, next: object, light: object}} props `found`: the engine's answer to `read_card_code` */
 function FromPaper({ found, next, light }) {
   const { card } = found;
-  const verdict = verdictOn(useObservable(records), found);
+  const all = useObservable(records);
+  const verdict = verdictOn(all, found);
+  const own = ownPieces(all, verdict);
   return html`<${Frame}
     title=${`From paper: ${card.eyes_words}`}
     patient=${card}
@@ -52,8 +55,8 @@ function FromPaper({ found, next, light }) {
     next=${next}
   >
     <div class="theatre stack">
-      <${VerdictWords} verdict=${verdict} />
-      <${CardFace} card=${card} />
+      <${VerdictWords} verdict=${verdict} isOwn=${own !== null} />
+      ${own ? html`<${OwnCard} key=${own.signature.id} pieces=${own} />` : html`<${CardFace} card=${card} />`}
     </div>
   <//>`;
 }

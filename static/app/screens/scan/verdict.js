@@ -1,5 +1,5 @@
 /** What this device knows of a card that came from paper. Pure: records in, facts out. */
-import { isVoid, signatureOf, standingOf } from '../../planning/standing.js';
+import { isVoid, piecesOf, signatureOf, standingOf } from '../../planning/standing.js';
 import { find, heads, retractionOf } from '../../store/heads.js';
 
 /** @typedef {import('../../store/envelope.js').LedgerRecord} LedgerRecord */
@@ -39,3 +39,10 @@ function verdictOnOwn(records, plan) {
 
 /** @param {readonly LedgerRecord[]} records @param {Verdict['word']} word @param {LedgerRecord} plan @returns {Verdict} */
 const signed = (records, word, plan) => ({ word, plan, signature: signatureOf(records, plan) });
+
+/**
+ * What this device makes its own card of where the paper is of the same one, or null: the paper's card is shown then.
+ * @param {readonly LedgerRecord[]} records
+ * @param {Verdict} verdict
+ */
+export const ownPieces = (records, { word, signature }) => (word === 'same' && signature ? piecesOf(records, signature) : null);

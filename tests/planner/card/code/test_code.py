@@ -19,11 +19,16 @@ from planner.card.code.writing import LENGTH_BYTES
 from planner.codec import read, write
 from planner.errors import Refused
 from planner.records.case import Case
+from planner.values.sewing import TO_SCLERA
 from tests.planner.card.code.signed import KEY, OTHER_KEY, RECORDS, SIGNED, bodies_of
 
 WORDS = sorted(SIGNED)
 ONE = SIGNED[WORDS[0]]
 CODE = card_code(ONE, KEY)
+
+
+def word_of(signature):
+    return signature["body"]["check_word"]
 
 
 def refusal_of(text, *keys):
@@ -187,9 +192,29 @@ class TestTheDesk:
         code = self.ask("card_code", **bodies, card_key=KEY)["answer"]["code"]
         found = self.ask("read_card_code", text=code, card_keys=[OTHER_KEY, KEY])["answer"]
 
-        assert found["card"] == self.ask("card", **bodies)["answer"]
+        told = self.ask("card", **bodies)["answer"]
+        assert {**found["card"], "alerts": [], "lines": []} == {**told, "alerts": [], "lines": []}
         assert found["plan_id"] == self.SIGNATURE["body"]["plan_id"]
         assert found["plan_digest"] == self.SIGNATURE["body"]["plan_digest"]
+
+    @pytest.mark.parametrize("signature", [each for each in RECORDS if each["kind"] == "signature"], ids=word_of)
+    def test_says_on_a_card_from_its_code_alone_what_the_code_cannot_tell(self, signature):
+        bodies = bodies_of(signature)
+        code = self.ask("card_code", **bodies, card_key=KEY)["answer"]["code"]
+        found = self.ask("read_card_code", text=code, card_keys=[KEY])["answer"]["card"]
+        told = self.ask("card", **bodies)["answer"]
+        first, *others = found["alerts"]
+
+        assert (first["kind"], first["topic"]) == ("alert", "FROM THE CODE ALONE")
+        assert "newer than the signature" in first["text"]
+        assert others == told["alerts"]
+        for line, signed in zip(found["lines"], told["lines"], strict=True):
+            sutures = [each["text"] for each in line["sutures"]]
+            if line["operation"] in TO_SCLERA:
+                assert sutures == ["Suture and needle are not in the code: read them on the paper."]
+            else:
+                assert line["sutures"] == signed["sutures"]
+            assert {**line, "sutures": []} == {**signed, "sutures": []}
 
     def test_says_what_is_wrong_with_a_key(self):
         faults = self.ask("card_code", **bodies_of(self.SIGNATURE), card_key="short")["faults"]
