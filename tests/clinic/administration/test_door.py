@@ -2,70 +2,107 @@
 
 import pytest
 from django.apps import apps
+from django.contrib.contenttypes.models import ContentType
 from django.contrib.staticfiles import finders
 from django.test import Client
 from django.urls import URLPattern
-from django_otp import DEVICE_ID_SESSION_KEY
 from django_otp.oath import TOTP
-from django_otp.plugins.otp_totp.models import TOTPDevice
 
 from clinic.administration.site import administration
 from clinic.audit.models import Entry
 from clinic.devices.models import Device
+from clinic.people.models import User
 from tests.clinic.factories import PASSWORD, UserFactory
 
 HOME = "/administration/"
 
 
-@pytest.fixture
-def authenticator(db):
-    user = UserFactory(administrator=True, username="root")
-    return TOTPDevice.objects.create(user=user, name="authenticator")
+LOGIN = f"{HOME}login/"
+LOGOUT = f"{HOME}logout/"
 
 
-@pytest.fixture
-def administrator(authenticator):
-    client = Client()
-    client.force_login(authenticator.user)
-    session = client.session
-    session[DEVICE_ID_SESSION_KEY] = authenticator.persistent_id
-    session.save()
-    return client
+def patterns():
+    """Every address of the pages but the way in, as it is written in Django's own register."""
+    register, _, _ = administration.urls
+    for each in register:
+        inner = [each] if isinstance(each, URLPattern) else each.url_patterns
+        prefix = "" if isinstance(each, URLPattern) else str(each.pattern)
+        yield from (prefix + str(pattern.pattern) for pattern in inner)
+
+
+def shown():
+    """What has pages here, as ``people/user/``, with its model."""
+    models = administration._registry  # noqa: SLF001 - Django's own register
+    return {f"{ContentType.objects.get_for_model(each).app_label}/{each.__name__.lower()}/": each for each in models}
 
 
 def addresses():
-    patterns, _, _ = administration.urls
-    for each in patterns:
-        inner = [each] if isinstance(each, URLPattern) else each.url_patterns
-        prefix = "" if isinstance(each, URLPattern) else str(each.pattern)
-        for pattern in inner:
-            address = prefix + str(pattern.pattern)
-            yield HOME + address.replace("<path:object_id>", "1").replace("<int:content_type_id>", "1").replace(
-                "<path:object_id>", "1"
-            ).replace("<id>", "1")
+    """With the ids of what there is; the address of each room, and one that is none."""
+    ids = {beginning: str(model.objects.latest("pk").pk) for beginning, model in shown().items()}
+    ids["r/"] = ids["people/user/"]
+    kind = str(ContentType.objects.get_for_model(User).pk)
+    for pattern in patterns():
+        if "(?P<app_label>" in pattern:
+            yield from {f"{HOME}{beginning.split('/')[0]}/" for beginning in shown()}
+        elif "(?P<url>" in pattern:
+            yield f"{HOME}no/such/page/"
+        else:
+            own = next((own for beginning, own in ids.items() if pattern.startswith(beginning)), "")
+            address = pattern.replace("<path:object_id>", own).replace("<id>", own)
+            yield HOME + address.replace("<path:content_type_id>", kind)
 
 
-OPEN = {f"{HOME}login/"}
-EVERY = sorted({address for address in addresses() if "(?P" not in address} - OPEN)
+def somebody(cast, who):
+    if who in {"staff", "one factor"}:
+        client = Client()
+        client.force_login(UserFactory(is_staff=True) if who == "staff" else UserFactory(administrator=True))
+        return client
+    return getattr(cast, who).client
 
 
+@pytest.fixture
+def every(cast):
+    """The addresses, once there is something at each."""
+    cast.surgeon.accepted(cast.surgeon.pen.patient())
+    found = sorted({*addresses()} - {LOGIN})
+    assert not [address for address in found if "<" in address or "(" in address]
+    return found
+
+
+def test_an_administrator_finds_something_at_every_address(every, administrator):
+    """Else it would be no wonder that others find nothing there. ``r/`` leads to pages of a site that there is not."""
+    missing = {address for address in every if administrator.get(address, follow=True).status_code == 404}
+
+    assert {address for address in missing if not address.startswith(f"{HOME}r/")} == {f"{HOME}no/such/page/"}
+
+
+@pytest.mark.parametrize("method", ["get", "post"])
 @pytest.mark.parametrize("who", ["surgeon", "coordinator", "theatre_nurse", "anonymous", "staff", "one factor"])
-def test_every_page_sends_all_others_to_the_door(cast, who):
-    if who == "staff":
-        client = Client()
-        client.force_login(UserFactory(is_staff=True))
-    elif who == "one factor":
-        client = Client()
-        client.force_login(UserFactory(administrator=True))
-    else:
-        client = getattr(cast, who).client
+def test_every_page_sends_all_others_to_the_door(cast, every, who, method):
+    client = somebody(cast, who)
+    answers = {address: getattr(client, method)(address) for address in every}
+    told = {address: (answer.status_code, answer.headers.get("Location", "")) for address, answer in answers.items()}
 
-    for address in EVERY:
-        response = client.get(address)
-        assert response.status_code in {302, 404, 405}, address
-        if response.status_code == 302:
-            assert response.headers["Location"].startswith((f"{HOME}login/", HOME)), address
-    assert client.get(HOME).headers["Location"].startswith(f"{HOME}login/")
+    assert told.pop(LOGOUT) == (302, HOME)
+    assert told == {address: (302, f"{LOGIN}?next={address}") for address in told}
+
+
+@pytest.mark.parametrize("who", ["surgeon", "anonymous", "staff", "one factor"])
+def test_nobody_else_does_anything_here(cast, who):
+    client, device = somebody(cast, who), Device.objects.get(device_id=cast.orthoptist.device)
+    account = cast.orthoptist.user
+    client.post(f"{HOME}devices/device/", {"action": "revoke", "_selected_action": [device.pk]})
+    client.post(f"{HOME}people/user/", {"action": "let_go", "_selected_action": [account.pk]})
+    client.post(f"{HOME}people/user/{account.pk}/change/", {})
+    password = {"password1": "another good password", "password2": "another good password"}
+    client.post(f"{HOME}people/user/{account.pk}/password/", password)
+    client.post(f"{HOME}people/user/add/", {"username": "mallory", "full_name": "Mallory", **password})
+
+    before = account.password
+    account.refresh_from_db()
+    assert (account.is_active, account.password) == (True, before)
+    assert cast.orthoptist.pull().status_code == 200
+    assert not User.objects.filter(username="mallory").exists()
 
 
 def sign_in(client, **form):
