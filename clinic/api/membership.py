@@ -9,6 +9,7 @@ from rest_framework.exceptions import NotAuthenticated
 from rest_framework.request import Request
 
 from clinic.api.refusals import ClinicUnknown, DeviceClosed, DeviceRevoked, DeviceUnknown, Refusal
+from clinic.devices.leaving import counts
 from clinic.devices.models import Device
 from clinic.devices.register import SESSION_DEVICE, held, is_closed, seen
 from clinic.errors.shape import Error
@@ -25,10 +26,10 @@ def person(request: Request) -> User:
 
 def role_in(clinic: UUID, request: Request) -> Role:
     """The person's role there; to others the clinic does not exist."""
-    membership = Membership.objects.filter(clinic=clinic, user=person(request)).first()
-    if membership is None:
+    found = Membership.objects.filter(clinic=clinic, user=person(request)).first()
+    if found is None or not counts(found, session_device(request) if found.ended_at else None):
         raise ClinicUnknown
-    return Role(membership.role)
+    return Role(found.role)
 
 
 def device_of(request: Request, told: object) -> Device:
@@ -42,12 +43,12 @@ def device_of(request: Request, told: object) -> Device:
         raise Refusal(400, Error(code="device_missing", text=text, field="device", allowed="the device's UUID"))
     if str(device_id) != request.session.get(SESSION_DEVICE):
         raise DeviceUnknown
-    return _session_device(request)
+    return _open_device(request)
 
 
 def trusted_device(request: Request) -> Device:
     """The device that the session was opened on, unless it was revoked: for calls that hand something out."""
-    device = _session_device(request)
+    device = _open_device(request)
     require_trusted(device)
     return device
 
@@ -58,9 +59,14 @@ def require_trusted(device: Device) -> None:
         raise DeviceRevoked
 
 
-def _session_device(request: Request) -> Device:
-    user, told = person(request), request.session.get(SESSION_DEVICE)
-    device = held(user, UUID(told)) if told else None
+def session_device(request: Request) -> Device | None:
+    """The person's device that the session was opened on."""
+    told = request.session.get(SESSION_DEVICE)
+    return held(person(request), UUID(told)) if told else None
+
+
+def _open_device(request: Request) -> Device:
+    device = session_device(request)
     if device is None:
         raise DeviceUnknown
     now = timezone.now()

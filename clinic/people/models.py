@@ -33,7 +33,11 @@ class User(AbstractBaseUser, PermissionsMixin):
 
     username = models.CharField(max_length=60, unique=True, validators=[UnicodeUsernameValidator()])
     full_name = models.CharField(max_length=120)
-    is_active = models.BooleanField(default=True)
+    is_active = models.BooleanField(
+        default=True,
+        help_text="Switched off, the account is answered nothing, so its phones keep what they hold. "
+        "Let the person go first: see the actions of the list.",
+    )
     is_staff = models.BooleanField(default=False)
     joined_at = models.DateTimeField(auto_now_add=True)
 
@@ -76,11 +80,12 @@ class CardKey(models.Model):
 
 
 class Membership(models.Model):
-    """A person's role in a clinic."""
+    """A person's role in a clinic; what an ended one is still good for: :mod:`clinic.devices.leaving`."""
 
     user = models.ForeignKey(User, on_delete=models.PROTECT, related_name="memberships")
     clinic = models.ForeignKey(Clinic, on_delete=models.PROTECT, related_name="memberships")
     role = models.CharField(max_length=20, choices=Role.choices)
+    ended_at = models.DateTimeField(null=True, blank=True)
 
     class Meta:
         constraints: ClassVar = [

@@ -12,6 +12,7 @@ from datetime import datetime
 from uuid import UUID
 
 from clinic.devices.keys import sealed_by
+from clinic.devices.leaving import counts
 from clinic.devices.models import Device
 from clinic.devices.register import is_closed
 from clinic.people.models import Membership
@@ -35,13 +36,13 @@ def maker(clinic: UUID, pushed: Pushed, *, now: datetime) -> Sender:
     if is_closed(device, now=now):
         text = "The device that made the record was revoked, and nothing more is taken from it."
         raise Rejected("device_closed", text, field="device")
-    membership = Membership.objects.filter(clinic=clinic, user=device.user, user__is_active=True).first()
-    if membership is None:
+    role = Membership.objects.filter(clinic=clinic, user=device.user, user__is_active=True).first()
+    if role is None or not counts(role, device):
         text = "The account that made this record has no part in this clinic now. An administrator can give it one."
         raise Rejected("author_unknown", text, field="author", retryable=True)
     return Sender(
         username=author,
         full_name=device.user.full_name,
-        role=Role(membership.role),
+        role=Role(role.role),
         devices=frozenset({device_id}),
     )

@@ -128,6 +128,10 @@ A device that was revoked
    included. A device wipes at this answer too: it has said its last (and that answer was lost), or is out of time.
 
 ``last`` of a device that was not revoked means nothing. An expired session (401) never wipes.
+
+Who leaves has roles that ended and devices that were revoked with them (:mod:`clinic.devices.leaving`). An ended role
+still counts on a revoked device that was known while it lasted: there the session names its clinic, without card keys,
+and what is written above holds. To any other device, a newer one of that person included, the clinic does not exist.
 """
 
 from typing import Final

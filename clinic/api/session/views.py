@@ -18,10 +18,12 @@ from rest_framework.request import Request
 from rest_framework.response import Response
 from rest_framework.views import APIView
 
+from clinic.api.membership import session_device
 from clinic.api.refusals import DeviceClosed, LockedOut, Refusal
 from clinic.api.session.serializers import SessionSerializer, SignInSerializer
 from clinic.api.session.throttle import TriesPerAddress
 from clinic.audit.facts import facts_of
+from clinic.devices.leaving import counts
 from clinic.devices.models import Device
 from clinic.devices.register import SESSION_DEVICE, SIGNED_IN_AT, is_closed, register
 from clinic.errors.shape import Error
@@ -105,7 +107,9 @@ def _second_factor(user: User, code: str) -> FactorDevice | None:
 
 def _session(request: Request) -> dict[str, object]:
     user = request.user
-    memberships = user.memberships.select_related("clinic").order_by("clinic__name", "clinic_id") if user.pk else ()
+    device = session_device(request) if user.pk else None
+    roles = user.memberships.select_related("clinic").order_by("clinic__name", "clinic_id") if user.pk else ()
+    trusted = not (device and device.revoked_at)
     return {
         "csrf_token": get_token(request._request),  # noqa: SLF001
         "server_time": timezone.now().isoformat(),
@@ -113,11 +117,12 @@ def _session(request: Request) -> dict[str, object]:
         "user": {"username": user.username, "full_name": user.full_name} if user.pk else None,
         "clinics": [
             {
-                "id": str(membership.clinic_id),
-                "name": membership.clinic.name,
-                "role": membership.role,
-                "card_keys": card_keys.card_keys(membership.clinic_id),
+                "id": str(role.clinic_id),
+                "name": role.clinic.name,
+                "role": role.role,
+                "card_keys": card_keys.card_keys(role.clinic_id) if trusted else [],
             }
-            for membership in memberships
+            for role in roles
+            if counts(role, device)
         ],
     }

@@ -34,7 +34,9 @@ class Command(BaseCommand):
         if len(clinics) != 1:
             raise CommandError(f"There are {len(clinics)} clinics named {options['clinic']}.")
         who = options["who"]
-        if not Membership.objects.filter(clinic=clinics[0], user__username=who, user__is_active=True).exists():
+        if not Membership.objects.filter(
+            clinic=clinics[0], user__username=who, user__is_active=True, ended_at=None
+        ).exists():
             raise CommandError(f"{who} is no account of {clinics[0].name}.")
         try:
             handle = os.open(file, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)

@@ -37,7 +37,9 @@ class Command(BaseCommand):
             user = self._account(options["username"], options["full_name"])
         elif options["full_name"] not in (None, user.full_name):
             raise CommandError(f"{user.username} is {user.full_name}; an account is not given another name here.")
-        Membership.objects.update_or_create(user=user, clinic=clinic, defaults={"role": options["role"]})
+        Membership.objects.update_or_create(
+            user=user, clinic=clinic, defaults={"role": options["role"], "ended_at": None}
+        )
         self.stdout.write(f"{user.full_name} ({user.username}) is {options['role']} in {clinic.name} ({clinic.pk}).")
 
     def _clinic(self, name: str, *, new: bool) -> Clinic:
