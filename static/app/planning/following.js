@@ -54,12 +54,35 @@ export function followedOf(records, patient) {
     .map((operated) => {
       const { operation } = operated;
       const later = (byPerson.get(rootOf(records, operation.patient)) ?? [])
-        .filter(({ operation: { body } }) => body.operated_on > operation.body.operated_on)
+        .filter(({ operation: other }) => isAgain(records, operation, other))
         .map(({ operation: { body } }) => body.operated_on);
       return { ...operated, visits: visitsOf(records, operation), endedOn: later.sort()[0] ?? null };
     })
     .sort((a, b) => (a.operation.body.operated_on < b.operation.body.operated_on ? -1 : 1));
 }
+
+/**
+ * Whether somebody went back to theatre: on a later day, or on the same day to a muscle that was worked on before; a second plan of
+ * one sitting leaves that alone.
+ * @param {Records} records
+ * @param {LedgerRecord} operation
+ * @param {LedgerRecord} other
+ */
+function isAgain(records, operation, other) {
+  const [on, then] = [operation.body.operated_on, other.body.operated_on];
+  return then > on || (then === on && isAfter(records, operation, other) && workedOn(other).some((muscle) => workedOn(operation).includes(muscle)));
+}
+
+/** By when it began, else by when it was first recorded. @param {Records} records @param {LedgerRecord} operation @param {LedgerRecord} other */
+function isAfter(records, operation, other) {
+  const [began, then] = [operation, other].map(({ body }) => Date.parse(body.started_at));
+  if (began !== then && !Number.isNaN(began - then)) return then > began;
+  const [recorded, later] = [operation, other].map((each) => (history(records, each.id)[0] ?? each).id);
+  return later > recorded;
+}
+
+/** @param {LedgerRecord} operation @returns {string[]} */
+const workedOn = ({ body }) => body.muscles.filter((/** @type {any} */ { done }) => done).map((/** @type {any} */ { eye, muscle }) => `${eye} ${muscle}`);
 
 /**
  * The very one that the path names, in whichever version.

@@ -24,6 +24,19 @@ test('visits of an operation end when either eye is operated again, for an align
   assert.deepEqual(ended(operation('2', '2026-06-01', { patient: 'q' })), [null]);
 });
 
+test('a return to theatre on the same day ends the visits of the first operation, a second plan of one sitting does not', () => {
+  const day = '2026-01-01';
+  const ended = (/** @type {any[]} */ ...all) => followedOf(all, 'p').map(({ operation: { id }, endedOn }) => [id, endedOn]);
+  const began = (/** @type {any} */ { body, ...of }, /** @type {string} */ started_at) => ({ ...of, body: { ...body, started_at } });
+  assert.deepEqual(ended(operation('1', day), operation('2', day)), [['1', day], ['2', null]]);
+  assert.deepEqual(ended(operation('1', day), operation('2', day, {}, 'left')), [['1', null], ['2', null]]);
+  const [late, early] = [began(operation('1', day), `${day}T15:00:00+01:00`), began(operation('2', day), `${day}T09:00:00+01:00`)];
+  assert.deepEqual(ended(late, early), [['1', null], ['2', day]]);
+  const [first, corrected] = [operation('1', day), operation('3', day, { supersedes: ['1'] })];
+  corrected.body.signature_id = first.body.signature_id;
+  assert.deepEqual(ended(first, operation('2', day), corrected).sort(), [['2', null], ['3', day]]);
+});
+
 test('the engine is told the day, the clinic\'s practice, the visits kept and where they end', () => {
   const own = record('9', 'practice', { visits: [{ name: 'Week 4', first_day: 25, last_day: 34 }] });
   const all = [operation('1'), visit('5')];
