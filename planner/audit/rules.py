@@ -47,6 +47,32 @@ def rules(asked: Question) -> Iterator[Statement]:
             "Every operation is counted; who was not seen, or not yet, is missing and never left out.",
             COUNTED,
         ),
+        (
+            "scope",
+            (
+                "What is judged is the horizontal deviation at distance. An operation whose plan changes a vertical, "
+                "torsional or near deviation alone is named above the groups and judged by nothing here. Binocular "
+                "vision is judged by one definition only, of intermittent exotropia, from the octaves of near "
+                "stereoacuity that were entered at visits; fusion, double vision and head posture by none."
+            ),
+            COUNTED,
+        ),
+        (
+            "operated_again_that_day",
+            (
+                "On the day of the operation itself only work on a muscle that was already worked on counts as "
+                "operated again: a second plan of one sitting does not."
+            ),
+            COUNTED,
+        ),
+        (
+            "surgeons_by_name",
+            (
+                "A surgeon is the full name in the record of the operation: two surgeons of one name are counted "
+                "together, and one who is written in two ways is counted apart."
+            ),
+            COUNTED,
+        ),
         ("interval", "Intervals of shares are exact and hold the truth at least 95 times of 100.", EXACT),
         (
             "lasting",

@@ -93,6 +93,14 @@ def test_a_definition_that_is_not_as_published_says_so_by_name_and_each_differen
     assert not [each for each in DIFFERENCES if each not in rule]
 
 
+def test_what_is_judged_by_nothing_is_said():
+    rules = {rule.code: rule.text for rule in audited(MANY).rules}
+
+    assert "judged by nothing here" in rules["scope"]
+    assert "two surgeons of one name are counted together" in rules["surgeons_by_name"]
+    assert "a second plan of one sitting does not" in rules["operated_again_that_day"]
+
+
 def test_who_is_not_followed_is_told_with_the_reason():
     early, late = {"days_after": 1, "distance_pd": -12}, {"days_after": 60, "distance_pd": 0}
     found = left_over(0, 25, None, None)
