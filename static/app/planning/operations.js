@@ -1,4 +1,5 @@
 /** What was done by a signed plan, and what is still open of it. Pure: records in, facts out. */
+import { practiceOf } from '../preparing/practice.js';
 import { heads } from '../store/heads.js';
 import { membersOf } from '../store/joined.js';
 
@@ -66,6 +67,20 @@ export function earlierQuestion(records, patient) {
   all.sort((a, b) => (key(a.operation) < key(b.operation) ? -1 : 1));
   return { operations: all.map(({ operation }) => operation.body), adjustments: all.flatMap(({ adjustments }) => adjustments.map(({ body }) => body)) };
 }
+
+/**
+ * What the engine fills a record in from: the clinic's practice with it, for it says how long is waited after a block.
+ * @param {Records} records
+ * @param {{plan: LedgerRecord, signature: LedgerRecord}} pieces
+ * @param {{operated_on: string, surgeon_name: string}} who
+ */
+export const draftQuestion = (records, { plan, signature }, who) => ({
+  plan: plan.body,
+  signature: signature.body,
+  signature_id: signature.id,
+  ...who,
+  practice: practiceOf(records).current?.body ?? null,
+});
 
 /**
  * What the engine makes the operation note of: the newest record, and beside it all that nobody has settled yet.

@@ -40,6 +40,14 @@ test('with the last adjustable suture its times go too', () => {
   assert.deepEqual([fixed.tied_at, fixed.block_at, fixed.window], [null, null, null]);
 });
 
+test('the wait after a block stays as the engine filled it in, and as a saved record has it', () => {
+  const filled = it.begun(/** @type {any} */ ({ ...begun().body, block_wait_h: 12 }));
+  const told = it.tellMuscle(it.tellMuscle(filled, 'left MR', { adjustable: true }), 'left MR', { adjustable: false });
+  assert.equal(it.bodyOf(told).block_wait_h, 12);
+  assert.equal(it.bodyOf(it.resumed(it.bodyOf(told))).block_wait_h, 12);
+  assert.equal('block_wait_h' in it.bodyOf(it.resumed(begun().body)), false, 'an older record is corrected in its own form');
+});
+
 test('an added muscle is not in the plan, and can be taken out again', () => {
   const more = it.withMuscle(begun(), 'left', 'IO');
   assert.deepEqual(it.muscleOf(more, 'left IO')?.planned, null);

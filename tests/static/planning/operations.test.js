@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { earlierQuestion, noteQuestion, operationsBy, operationsOf, unsettledOf } from '../../../static/app/planning/operations.js';
+import { draftQuestion, earlierQuestion, noteQuestion, operationsBy, operationsOf, unsettledOf } from '../../../static/app/planning/operations.js';
 
 const WINDOW = { earliest_at: 'early', latest_at: 'late' };
 const record = (/** @type {string} */ id, /** @type {string} */ kind, /** @type {any} */ body, supersedes = []) =>
@@ -8,6 +8,16 @@ const record = (/** @type {string} */ id, /** @type {string} */ kind, /** @type 
 const operation = (/** @type {string} */ id, operated_on = '2026-11-25', signature_id = 's', supersedes = /** @type {any} */ ([])) =>
   record(id, 'operation', { operated_on, signature_id, window: WINDOW }, supersedes);
 const adjustment = (/** @type {string} */ id, /** @type {any} */ of) => record(id, 'adjustment', { operation_id: of.id, operation_digest: of.digest });
+
+test('a record is filled in with the practice as it stands, so that it waits after a block as the set-up sheet says', () => {
+  const pieces = /** @type {any} */ ({ plan: { body: 'plan' }, signature: { id: 's', body: 'signature' } });
+  const who = { operated_on: '2026-11-25', surgeon_name: 'Dr Roan' };
+  const asked = (/** @type {any[]} */ all) => draftQuestion(all, pieces, who);
+  const practice = (/** @type {string} */ id, /** @type {number} */ value, supersedes = []) => ({ ...record(id, 'practice', { figures: [{ name: 'adjust_after_block_h', value }] }, supersedes), patient: '7' });
+  const [first, again] = [practice('7', 8), practice('8', 12, /** @type {any} */ (['7']))];
+  assert.deepEqual(asked([]), { plan: 'plan', signature: 'signature', signature_id: 's', ...who, practice: null });
+  assert.deepEqual(asked([first, again]).practice, again.body);
+});
 
 test('a window is open until its suture was adjusted', () => {
   const done = operation('1');

@@ -1,8 +1,8 @@
 /** Holds the recording of a screen: filled in by the engine, kept as a draft at every change, reviewed by the engine again. */
 import { today } from '../../parts/calendar/date.js';
+import { draftQuestion } from '../../planning/operations.js';
 import { writtenBy } from '../../planning/settling.js';
 import { useAnswer } from '../../planning/use-answer.js';
-import { practiceOf } from '../../preparing/practice.js';
 import { session } from '../../session/session.js';
 import { drafts, records } from '../../store/store.js';
 import { useEffect, useMemo, useState } from '../../vendor/preact.js';
@@ -21,7 +21,7 @@ export function useRecording({ plan, signature }, draftName, corrected) {
   const surgeons = [...new Set([name, signature.body.signer_name, ...corrected.map((record) => record.body.surgeon_name)])];
   const [recording, setRecording] = useState(/** @type {() => Recording | null} */ (() => drafts.get(draftName)?.recording ?? (corrected.length > 0 ? resumed(corrected[corrected.length - 1].body) : null)));
   const begin = useMemo(
-    () => ({ plan: plan.body, signature: signature.body, signature_id: signature.id, operated_on: today(), surgeon_name: name, practice: practiceOf(records.get()).current?.body ?? null }),
+    () => draftQuestion(records.get(), { plan, signature }, { operated_on: today(), surgeon_name: name }),
     [signature.id],
   );
   const drafted = useAnswer('draft_operation', begin);
