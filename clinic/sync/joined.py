@@ -8,6 +8,7 @@ from uuid import UUID
 
 from clinic.ledger.heads import only_heads
 from clinic.ledger.models import Record
+from clinic.ledger.upto import upto
 
 JOIN = "join"
 Pair = tuple[UUID, UUID | None]
@@ -41,7 +42,7 @@ def connected(pairs: Iterable[Pair]) -> Persons:
 
 def ever_joined(clinic: UUID, *, up_to: int) -> Persons:
     """Whom any join connects, those that were taken back included."""
-    joins = Record.objects.filter(clinic=clinic, kind=JOIN, position__lte=up_to)
+    joins = upto(Record.objects.filter(clinic=clinic, kind=JOIN), up_to)
     return connected(joins.values_list("patient", "about_id"))
 
 

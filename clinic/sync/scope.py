@@ -25,6 +25,7 @@ from django.db.models import Q, QuerySet
 
 from clinic.ledger.heads import RETRACTION
 from clinic.ledger.models import Record
+from clinic.ledger.upto import upto
 from clinic.people.role import Role
 from clinic.sync.joined import JOIN, Persons, connected, ever_joined
 from clinic.sync.kinds import KINDS
@@ -78,7 +79,9 @@ def places(clinic: UUID, *, up_to: int, now: datetime, beyond: int = 0) -> dict[
         signed = signed.filter(Q(patient__in=new.values("patient")) | Q(patient__in=persons.of_all(twice)))
     by_person = _rows(clinic, _patients(signed), persons, up_to=up_to, since=since)
     of_cards = {row: place for rows in by_person for row, place in opened(rows).items()}
-    of_all = _always(clinic, up_to).filter(position__gt=beyond)
+    of_all = _always(clinic, up_to)
+    if beyond:
+        of_all = of_all.filter(position__gt=beyond)
     return of_cards | dict(of_all.values_list("pk", "position"))
 
 
@@ -121,7 +124,7 @@ def _window(now: datetime) -> datetime:
 
 
 def _signed(clinic: UUID, up_to: int) -> QuerySet[Record]:
-    return Record.objects.filter(clinic=clinic, kind="signature", position__lte=up_to)
+    return upto(Record.objects.filter(clinic=clinic, kind="signature"), up_to)
 
 
 def _always(clinic: UUID, up_to: int) -> QuerySet[Record]:
@@ -130,19 +133,15 @@ def _always(clinic: UUID, up_to: int) -> QuerySet[Record]:
     given = Q(kind__in=kinds)
     taken_back = Q(kind=RETRACTION, about__kind__in=kinds)
     # Said first, so that an index finds them: "one or the other" alone is looked for in the whole ledger.
-    few = Record.objects.filter(clinic=clinic, kind__in=[*kinds, RETRACTION], position__lte=up_to)
-    return few.filter(given | taken_back)
+    few = Record.objects.filter(clinic=clinic, kind__in=[*kinds, RETRACTION])
+    return upto(few, up_to).filter(given | taken_back)
 
 
 def _rows(clinic: UUID, patients: set[UUID], persons: Persons, *, up_to: int, since: datetime) -> Iterable[list[Row]]:
     """What there is about each of the patients, person by person, in feed order."""
+    entries = persons.of_all(patients)
     records = (
-        Record.objects.filter(
-            clinic=clinic,
-            patient__in=persons.of_all(patients),
-            kind__in=kinds_of(Theatre.OF_CARDS),
-            position__lte=up_to,
-        )
+        upto(Record.objects.filter(clinic=clinic, patient__in=entries, kind__in=kinds_of(Theatre.OF_CARDS)), up_to)
         .only("id", "kind", "position", "patient", "about", "received_at")
         .prefetch_related("supersessions")
         .order_by("position")
