@@ -129,7 +129,7 @@ def _seen(care: Aftercare) -> Iterator[Seen]:
                 near_pd=_alike(care, visited, Range.NEAR),
                 constancy=examination.constancy,
                 stereo_octaves_lost=visited.follow_up.stereo_octaves_lost,
-                stereo_lost_to_nil=visited.follow_up.stereo_lost_to_nil,
+                stereo_lost_to_nil=visited.follow_up.stereo_lost_to_nil or None,
             )
 
 

@@ -15,14 +15,14 @@ Days = Annotated[int, Within(0, 20000, "days after the operation")]
 
 @dataclass(frozen=True, kw_only=True)
 class Seen:
-    """A follow-up: the horizontal deviation at both ranges, and what is known beside it."""
+    """A follow-up: the horizontal deviation at both ranges, and what is known beside it; null is not known, or not so."""
 
     days_after: Days
     distance_pd: Deviation
     near_pd: Deviation | None = None
     constancy: Constancy | None = None
     stereo_octaves_lost: Annotated[float, Within(0, 12, "octaves of near stereoacuity")] | None = None
-    stereo_lost_to_nil: bool = False
+    stereo_lost_to_nil: bool | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
