@@ -2,7 +2,8 @@
 
     site/       the server: the production application in a process that is killed -9 and started again in milliseconds
     line/       the line between: HTTP over a socket of its own, and what may happen to a call on its way
-    device/     a device that keeps the protocol of :mod:`clinic.sync.protocol`, in Python, and may die at any step
+    device/     a device that keeps the protocol of :mod:`clinic.sync.protocol`, in Python, and may die at any step;
+    device/app/ the app's own code in its place, run by Node: its calls go over the same line
     run/        a run: what a seed says, who writes what, a few rounds under fire, fair weather, and the reckoning
 
 A seed says everything that is drawn. Devices that work at the same time meet the server as the machine has it that day,
@@ -20,6 +21,7 @@ from collections.abc import Iterator
 
 import pytest
 
+from tests.fault.device.app.phones import Phones, new_phones
 from tests.fault.site.site import Site, new_sites
 
 SITES = 2
@@ -42,6 +44,12 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 def sites() -> Iterator[list[Site]]:
     with new_sites(SITES) as sites:
         yield sites
+
+
+@pytest.fixture(scope="session")
+def phones() -> Iterator[Phones]:
+    with new_phones() as phones:
+        yield phones
 
 
 @pytest.fixture(scope="session")

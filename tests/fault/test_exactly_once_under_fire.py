@@ -9,6 +9,8 @@ from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 
+from tests.fault.device.app.mixed import Mixed
+from tests.fault.device.device import Device
 from tests.fault.run.drawing import FIRSTS, Event, draw
 from tests.fault.run.play import play
 from tests.fault.site.places import PULLING, PUSHING
@@ -28,9 +30,9 @@ def pytest_generate_tests(metafunc):
     metafunc.parametrize("seeds", blocks, ids=lambda seeds: f"{seeds[0]}-{seeds[-1]}")
 
 
-def test_every_record_is_everywhere_exactly_once(seeds, sites, happened):
+def test_every_record_is_everywhere_exactly_once(seeds, sites, phones, happened):
     def work(place):
-        return [(seed, *played(seed, sites[place])) for seed in seeds[place :: len(sites)]]
+        return [(seed, *played(seed, sites[place], phones)) for seed in seeds[place :: len(sites)]]
 
     with ThreadPoolExecutor(len(sites)) as pool:
         runs = [run for done in pool.map(work, range(len(sites))) for run in done]
@@ -53,10 +55,11 @@ def test_everything_that_can_go_wrong_has_gone_wrong(happened):
     assert not rare, f"in {happened['runs']} runs {dict(happened)}"
 
 
-def played(seed, site):
+def played(seed, site, phones):
     """A run that breaks off is one to object to, and says which it was."""
+    drawn = draw(seed)
     try:
-        return play(draw(seed), site)
+        return play(drawn, site, make=Mixed(phones, seed) if drawn.app else Device)
     except Exception:  # noqa: BLE001
         return [traceback.format_exc()], Counter()
 

@@ -5,6 +5,7 @@ from dataclasses import replace as changed
 import pytest
 
 from tests.clinic.pen import uuid7
+from tests.fault.device.app.mixed import Mixed
 from tests.fault.device.batch import next_batch
 from tests.fault.device.device import Device
 from tests.fault.device.stored import Stored, staged, taken_in, wiped
@@ -114,6 +115,20 @@ def under(*events, kinds=(Kind.REPLY_LOST, Kind.REQUEST_LOST, Kind.KILLED_SOON))
 )
 def test_a_broken_device_is_objected_to(sites, kind_of_device, events):
     assert any(play(drawn, sites[0], make=kind_of_device)[0] for drawn in under(*events))
+
+
+@pytest.mark.parametrize(
+    ("fault", "events", "rate"),
+    [
+        ("takes_silence_for_yes", (), 0.4),
+        ("steps_before_it_stores", (Event.APP_KILLED,), 0.0),
+        ("takes_a_backup_for_the_whole", (Event.RESTORED,), 0.4),
+    ],
+    ids=lambda value: value if isinstance(value, str) else "",
+)
+def test_a_broken_app_is_objected_to(sites, phones, fault, events, rate):
+    drawn = (changed(drawn, most_pulled=500, rate=rate) for drawn in under(*events))
+    assert any(play(each, sites[0], make=Mixed(phones, each.seed, fault=fault))[0] for each in drawn)
 
 
 @pytest.mark.parametrize("fault", sorted(FAULTS))

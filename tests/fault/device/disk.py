@@ -32,6 +32,10 @@ class Disk:
             self._risk()
             return self.stored
 
+    def steps_to_live(self, most: int, *, smaller: int = 1) -> int | None:
+        """After how many steps the app dies, if within so many: for an app that takes ``smaller`` ones elsewhere."""
+        return next((steps for steps in range(most) if self._chance.random() < self.peril / smaller), None)
+
     def _risk(self) -> None:
         if self._chance.random() < self.peril:
             self.deaths += 1

@@ -38,9 +38,13 @@ class Dealt:
 
 @dataclass(frozen=True, kw_only=True)
 class Drawn:
-    """``rate``: how likely a call suffers one of ``kinds``. ``at_once``: devices work at the same time."""
+    """``rate``: how likely a call suffers one of ``kinds``. ``at_once``: devices work at the same time.
+
+    ``app``: the app's own code runs on the first device and on some others.
+    """
 
     seed: int
+    app: bool
     first: Dealt | None
     kinds: tuple[Kind, ...]
     rate: float
@@ -62,10 +66,11 @@ class Drawn:
 
     def __str__(self) -> str:
         first = f"{self.first.call}: {self.first.mishap}; " if self.first else ""
+        app = "with the app; " if self.app else ""
         told = [*sorted(event.value for event in self.events), *(kind.value for kind in self.kinds)]
         way = "at once" if self.at_once else "one after the other"
         return (
-            f"{first}{', '.join(told)}; {self.rate:.2f} of the calls; {', '.join(self.roles)}, {way}; "
+            f"{app}{first}{', '.join(told)}; {self.rate:.2f} of the calls; {', '.join(self.roles)}, {way}; "
             f"{self.most_sent} a push, {self.most_pulled} a page"
         )
 
@@ -77,6 +82,9 @@ FIRSTS: Sequence[tuple[str, Kind, str] | Event] = (
     *Event,
 )
 """What each seed has for certain, in turn; the rest is drawn."""
+
+APP_EACH = 18
+"""In one of so many blocks of seeds, in which everything has its turn, the app's own code runs."""
 
 
 def draw(seed: int) -> Drawn:
@@ -91,6 +99,7 @@ def draw(seed: int) -> Drawn:
         events.add(Event.RESTORED)
     return Drawn(
         seed=seed,
+        app=seed // len(FIRSTS) % APP_EACH == APP_EACH - 1,
         first=first,
         kinds=tuple(chance.sample(list(Kind), 4)),
         rate=chance.choice((0.1, 0.25, 0.4)),

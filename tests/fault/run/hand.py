@@ -10,7 +10,7 @@ from datetime import UTC, datetime, timedelta, timezone
 from tests.clinic.pen import Pen
 from tests.fault.device.device import Device
 from tests.fault.device.disk import Killed
-from tests.fault.device.stored import Raw
+from tests.fault.device.stored import Raw, bare
 from tests.fault.run.truth import Truth
 
 HOURS_OFF = (-9 * 365 * 24, -30, -3, 0, 0, 0, 5, 40)
@@ -48,12 +48,15 @@ class Hand:
 
     def write_poison(self) -> None:
         """What the clinic can never take, and an examination that leans on it."""
-        poisons: list[tuple[str, Callable[[], Raw]]] = [
+        forged: list[tuple[str, Callable[[], Raw]]] = [
             ("digest_mismatch", lambda: self._patient() | {"digest": "0" * 64}),
             ("author_differs", lambda: self._patient() | {"author": "nobody"}),
+            ("bad_json", self._unwritable),
+        ]
+        poisons = [
+            *(forged if self.device.makes_what_no_app_makes else ()),
             ("kind_unknown", lambda: self._patient() | {"kind": "horoscope"}),
             ("bad_date", lambda: self._pen.patient(born_on="yesterday")),
-            ("bad_json", self._unwritable),
             ("", lambda: self._pen.patient_again(self._patient(), hospital_number=self._truth.number())),
         ]
         if self.device.login["role"] == "theatre":
@@ -89,10 +92,11 @@ class Hand:
     def _say(self, record: Raw, *, code: str = "", poison: bool = False) -> None:
         record = record | {"recorded_at": self._now()}
         try:
-            self.device.save(record)
+            record = self.device.save(record)
         except Killed:
             if record["id"] not in self.device.disk.stored.rows:
                 raise
+            record = bare(self.device.disk.stored.rows[record["id"]])
         self._truth.said(record, code=code, poison=poison)
 
     def _now(self) -> str:

@@ -9,6 +9,7 @@ from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from tests.fault.device.app.app_device import AppDevice
 from tests.fault.device.device import Device, TooOld
 from tests.fault.device.disk import Disk, Killed
 from tests.fault.line.line import Line, Lost
@@ -35,17 +36,17 @@ class Run:
     clinic: str
     chance: random.Random
     hands: list[Hand] = field(default_factory=list)
-    tabs: list[Device] = field(default_factory=list)
+    tabs: list[Device | AppDevice] = field(default_factory=list)
     weathers: list[Weather] = field(default_factory=list)
     lost: list[Disk] = field(default_factory=list)
     revoked: list[Disk] = field(default_factory=list)
 
-    def present(self) -> list[Device]:
+    def present(self) -> list[Device | AppDevice]:
         """Those that were not lost."""
         return [tab for tab in self.tabs if tab.disk not in self.lost]
 
 
-Maker = Callable[..., Device]
+Maker = Callable[..., Device | AppDevice]
 
 
 def play(drawn: Drawn, site: Site, *, make: Maker = Device, server_fault: str = "") -> tuple[list[str], Counter[str]]:
@@ -162,7 +163,7 @@ def _write(run: Run, hand: Hand, number: int) -> None:
         return
 
 
-def _try(run: Run, tab: Device) -> None:
+def _try(run: Run, tab: Device | AppDevice) -> None:
     """Twice at most; a device then has other things to do."""
     for _ in range(run.chance.choice((1, 2))):
         try:
