@@ -17,6 +17,7 @@ from planner.calibration.posterior import (
     learn,
 )
 from planner.calibration.prior import WEIGHTS, Prior, prior
+from planner.calibration.scatter import DIFFERENCE_PD, READINGS, REFERENCE_PD
 from planner.provenance import Mark, Provenance
 from planner.values.statement import Statement
 
@@ -37,9 +38,9 @@ class Calibration:
     """What is learned for a family of operations.
 
     ``effect`` is what one's own operations do per unit of what the table promises, with its 95 % interval;
-    ``next_case`` where the next case's ratio lies in 95 of 100. ``look_up_factor`` is null with too few cases;
-    otherwise the table is looked up at the deviation times this figure. It is a second opinion: the table's own dose
-    stays beside it.
+    ``next_case`` where the next case's ratio lies in 95 of 100 at the reference angle. ``look_up_factor`` is null with
+    too few cases; otherwise the table is looked up at the deviation times this figure. It is a second opinion: the
+    table's own dose stays beside it.
     """
 
     family: str
@@ -51,18 +52,22 @@ class Calibration:
     statements: tuple[Statement, ...]
 
 
+def posterior(question: Question) -> Posterior:
+    """What the cases that may teach make of the prior of their family."""
+    return learn(prior(question.family), admitted(question))
+
+
 def calibrate(question: Question) -> Calibration:
     """Learns from the cases that may teach."""
-    before = prior(question.family)
-    cases = admitted(question)
-    learned = learn(before, [case.ratio for case in cases])
+    learned = posterior(question)
+    before = learned.before
     enough = learned.cases >= ENOUGH_CASES
-    past = told_without_itself(before, cases)
+    past = told_without_itself(before, admitted(question))
     return Calibration(
         family=question.family,
         cases=learned.cases,
         effect=learned.effect_interval(),
-        next_case=learned.next_case(),
+        next_case=learned.next_case(REFERENCE_PD),
         look_up_factor=1 / learned.effect if enough else None,
         past=past,
         statements=(*_said(before, learned), *_compared(past), counted(question.window), *left_out(question)),
@@ -76,6 +81,15 @@ def _said(before: Prior, learned: Posterior) -> Iterator[Statement]:
         text=f"Starts from the table; the scatter is that published for {before.spread.words} ({source}).",
         provenance=WEIGHTS,
         facts={"sd": before.sd, "spread": before.spread.id},
+    )
+    yield Statement(
+        code="calibration_weighed",
+        text=(
+            f"Two readings alone differ by up to {DIFFERENCE_PD:g} Δ in 95 of 100, which is more of a small angle than "
+            "of a large one: a case of a small angle counts less, and the next one there is told less exactly."
+        ),
+        provenance=READINGS,
+        facts={"difference_pd": DIFFERENCE_PD},
     )
     interval = learned.effect_interval()
     yield Statement(

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from math import fsum, sqrt
 
 from planner.calibration.admission import PastCase
-from planner.calibration.posterior import drawn_in, within_bounds
+from planner.calibration.posterior import counted, within_bounds
 from planner.calibration.prior import Prior
 from planner.records.plan import RecordId
 
@@ -33,17 +33,17 @@ class Past:
 
 def told_without_itself(before: Prior, cases: Sequence[PastCase]) -> Past:
     """Leave one out."""
-    ratios = drawn_in(before, [case.ratio for case in cases])
-    weight = before.weight + len(cases) - 1
-    everything = before.weight * before.mean + fsum(ratios)
+    taken = counted(before, cases)
+    weight = before.weight + fsum(each.weight for each in taken)
+    everything = before.weight * before.mean + fsum(each.weight * each.ratio for each in taken)
     told = tuple(
         Told(
             id=case.id,
             achieved_pd=case.achieved_pd,
             table_pd=case.promised_pd,
-            own_pd=case.promised_pd * within_bounds((everything - ratio) / weight),
+            own_pd=case.promised_pd * within_bounds((everything - own.weight * own.ratio) / (weight - own.weight)),
         )
-        for case, ratio in zip(cases, ratios, strict=True)
+        for case, own in zip(cases, taken, strict=True)
     )
     return Past(
         told=told,

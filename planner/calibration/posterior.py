@@ -1,6 +1,7 @@
 """What is learned from ratios: the conjugate update of a normal mean and variance.
 
-Formulae: DeGroot, Optimal Statistical Decisions, 1970, section 9.6; the predictive distribution is Student's t.
+Formulae: DeGroot, Optimal Statistical Decisions, 1970, section 9.6; the predictive distribution is Student's t. A ratio
+counts by the inverse of its relative variance, which keeps all of it in closed form.
 """
 
 from __future__ import annotations
@@ -10,12 +11,13 @@ from dataclasses import dataclass
 from math import fsum, sqrt
 from typing import Final
 
+from planner.calibration.admission import PastCase
 from planner.calibration.prior import Prior
 from planner.precision.steady import steady
 from planner.statistics import student_quantile
 
 FARTHEST_SD: Final = 3.0
-"""A ratio farther from the table than so many prior standard deviations counts as one at that distance."""
+"""A ratio farther from the table than so many prior standard deviations of its angle counts as one at that distance."""
 LEAST_EFFECT: Final = 0.8
 MOST_EFFECT: Final = 1.25
 """The effect is never taken to be outside these, whatever the cases say."""
@@ -36,6 +38,7 @@ class Interval:
 class Posterior:
     """Normal and inverse gamma after ``cases`` ratios, of which ``held`` were drawn in to the farthest."""
 
+    before: Prior
     cases: int
     held: int
     mean: float
@@ -52,9 +55,10 @@ class Posterior:
         """Where the effect lies; the bounds do not narrow it."""
         return self._around(sqrt(self.scale / (self.shape * self.weight)))
 
-    def next_case(self) -> Interval:
-        """Where the ratio of the next case lies."""
-        return self._around(sqrt(self.scale * (self.weight + 1) / (self.shape * self.weight)))
+    def next_case(self, promised_pd: float) -> Interval:
+        """Where the ratio of the next case lies of which so much is promised."""
+        variance = self.before.relative_variance(promised_pd) + 1 / self.weight
+        return self._around(sqrt(self.scale * variance / self.shape))
 
     def _around(self, unit: float) -> Interval:
         reach = student_quantile(0.975, 2 * self.shape) * unit
@@ -67,25 +71,41 @@ def within_bounds(effect: float) -> float:
     return min(MOST_EFFECT, max(LEAST_EFFECT, effect))
 
 
-def drawn_in(before: Prior, ratios: Sequence[float]) -> list[float]:
-    """The ratios, each no farther from the table than counts."""
-    reach = FARTHEST_SD * before.sd
-    return [min(before.mean + reach, max(before.mean - reach, ratio)) for ratio in ratios]
+@dataclass(frozen=True, kw_only=True)
+class Counted:
+    """A ratio as it counts: no farther from the table than it may, by its weight in cases of the reference angle."""
+
+    ratio: float
+    weight: float
+    is_held: bool
 
 
-def learn(before: Prior, ratios: Sequence[float]) -> Posterior:
-    """The posterior; the order of the ratios does not matter."""
-    taken = drawn_in(before, ratios)
-    cases = len(taken)
-    mean = fsum(taken) / cases if cases else before.mean
-    squares = fsum((ratio - mean) ** 2 for ratio in taken)
-    weight = before.weight + cases
-    pull = before.weight * cases * (mean - before.mean) ** 2 / weight
+def counted(before: Prior, cases: Sequence[PastCase]) -> list[Counted]:
+    """In the order given."""
+    return [_counted(before, case) for case in cases]
+
+
+def _counted(before: Prior, case: PastCase) -> Counted:
+    variance = before.relative_variance(case.promised_pd)
+    reach = FARTHEST_SD * before.sd * sqrt(variance)
+    ratio = min(before.mean + reach, max(before.mean - reach, case.ratio))
+    return Counted(ratio=ratio, weight=1 / variance, is_held=ratio != case.ratio)
+
+
+def learn(before: Prior, cases: Sequence[PastCase]) -> Posterior:
+    """The posterior; the order of the cases does not matter."""
+    taken = counted(before, cases)
+    told = fsum(each.weight for each in taken)
+    mean = fsum(each.weight * each.ratio for each in taken) / told if taken else before.mean
+    squares = fsum(each.weight * (each.ratio - mean) ** 2 for each in taken)
+    weight = before.weight + told
+    pull = before.weight * told * (mean - before.mean) ** 2 / weight
     return Posterior(
-        cases=cases,
-        held=sum(drawn != ratio for drawn, ratio in zip(taken, ratios, strict=True)),
-        mean=(before.weight * before.mean + cases * mean) / weight,
+        before=before,
+        cases=len(taken),
+        held=sum(each.is_held for each in taken),
+        mean=(before.weight * before.mean + told * mean) / weight,
         weight=weight,
-        shape=before.shape + cases / 2,
+        shape=before.shape + len(taken) / 2,
         scale=before.scale + (squares + pull) / 2,
     )

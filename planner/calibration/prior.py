@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
+from planner.calibration.scatter import relative_variance
 from planner.prediction import SPREADS, Spread
 from planner.provenance import Mark, Provenance
 
@@ -22,7 +23,10 @@ OTHERWISE: Final = "et-three-muscles"
 
 @dataclass(frozen=True, kw_only=True)
 class Prior:
-    """Normal and inverse gamma: mean, weight in cases, shape and scale of the variance; and whose spread it is."""
+    """Normal and inverse gamma: mean, weight in cases, shape and scale of the variance; and whose spread it is.
+
+    The variance is that of a ratio at the reference angle, and so is a case that ``weight`` counts in.
+    """
 
     mean: float
     weight: float
@@ -34,6 +38,10 @@ class Prior:
     def sd(self) -> float:
         """The standard deviation of one case's ratio before anything was learned."""
         return self.spread.sd / self.spread.mean
+
+    def relative_variance(self, promised_pd: float) -> float:
+        """How many times larger the variance of a ratio is where so much was promised."""
+        return relative_variance(promised_pd, self.sd)
 
 
 def prior(family: str) -> Prior:

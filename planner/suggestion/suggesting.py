@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from typing import Annotated
 
 from planner.anatomy import Eye, Muscle
-from planner.calibration import Calibration, PastCase, calibrate
+from planner.calibration import Calibration, PastCase, Posterior, calibrate, posterior
 from planner.calibration.admission import Question as Learning
 from planner.calibration.admission import Window
 from planner.calibration.posterior import Interval
@@ -87,20 +87,25 @@ class OwnColumn:
     suggestions: tuple[Suggestion, ...]
 
 
+@dataclass(frozen=True, kw_only=True)
+class Learned:
+    """What was learned of a family, in words and as the distribution behind them."""
+
+    calibration: Calibration
+    posterior: Posterior
+
+
 def suggest(question: Question) -> OwnColumn:
     """One suggestion for each option with doses of the families; no option changes by it."""
     situation = situate(replace(question.case, changes=(), combine=()))
-    calibrations = {
-        own.family: calibrate(Learning(family=own.family, cases=own.cases, window=question.window))
-        for own in question.families
-    }
+    learned = {own.family: _learned(own, question.window) for own in question.families}
     recipes = () if same(situation.target.horizontal_pd, 0) else _recipes(situation)
     return OwnColumn(
-        calibrations=tuple(calibrations.values()),
+        calibrations=tuple(each.calibration for each in learned.values()),
         suggestions=tuple(
-            _suggestion(situation, recipe, drafted, calibration)
+            _suggestion(situation, recipe, drafted, own)
             for recipe in recipes
-            if (calibration := calibrations.get(family_of(recipe.id)))
+            if (own := learned.get(family_of(recipe.id)))
             if (drafted := look_up(situation, recipe, 1.0)).reach.has_doses
         ),
     )
@@ -111,27 +116,34 @@ def family_of(option: str) -> str:
     return option.removesuffix("-right").removesuffix("-left")
 
 
+def _learned(own: OwnFamily, window: Window) -> Learned:
+    asked = Learning(family=own.family, cases=own.cases, window=window)
+    return Learned(calibration=calibrate(asked), posterior=posterior(asked))
+
+
 def _recipes(situation: Situation) -> tuple[Recipe, ...]:
     return tuple(recipe for family in FAMILIES for recipe in family.recipes(situation))
 
 
-def _suggestion(situation: Situation, recipe: Recipe, drafted: Draft, calibration: Calibration) -> Suggestion:
+def _suggestion(situation: Situation, recipe: Recipe, drafted: Draft, learned: Learned) -> Suggestion:
     promised_pd = abs(drafted.correction_pd)
-    factor = calibration.look_up_factor
+    factor = learned.calibration.look_up_factor
     hindered = tuple(reasons(situation, recipe))
     own = None if factor is None or hindered else look_up(situation, recipe, factor)
     doses = tuple(_doses(situation, recipe, drafted.doses, own.doses)) if own and own.reach.has_doses else ()
     return Suggestion(
         option=recipe.id,
-        family=calibration.family,
+        family=learned.calibration.family,
         promised_pd=steady(promised_pd, 1),
-        does_pd=None if factor is None or hindered else _does(promised_pd, calibration.next_case),
+        does_pd=None if factor is None or hindered else _does(promised_pd, learned.posterior),
         doses=doses,
         statements=hindered if hindered or factor is None else tuple(_said(situation, factor, own, doses)),
     )
 
 
-def _does(promised_pd: float, ratio: Interval) -> Interval:
+def _does(promised_pd: float, learned: Posterior) -> Interval:
+    """What doses correct in these hands of which the table promises so much."""
+    ratio = learned.next_case(promised_pd)
     return Interval(
         middle=steady(promised_pd * ratio.middle, 1),
         low=steady(promised_pd * ratio.low, 1),

@@ -70,6 +70,13 @@ def test_what_the_table_s_dose_does_in_these_hands_is_told_with_its_interval():
     assert said["does_pd"]["low"] < said["does_pd"]["middle"] < said["does_pd"]["high"]
 
 
+def test_the_smaller_the_angle_the_wider_is_the_interval_for_what_it_is():
+    small, large = (suggested(case(straight(size)))["does_pd"] for size in (20, 50))
+    widths = [(does["high"] - does["low"]) / does["middle"] for does in (small, large)]
+
+    assert widths[0] > 1.2 * widths[1]
+
+
 def test_a_figure_that_the_surgeon_set_changes_no_suggestion():
     plain = case(straight(40))
     changed = plain | {"changes": [{"option": BOTH_MR, "eye": "right", "muscle": "MR", "mm": 3}]}

@@ -8,7 +8,7 @@ import { html } from '../../vendor/preact.js';
 
 const LEFT_OUT = 'case_left_out';
 /** Said by the picture and by what is counted. */
-const SHOWN = ['calibration_starts', 'calibration_on_past_cases', LEFT_OUT];
+const SHOWN = ['calibration_starts', 'calibration_weighed', 'calibration_on_past_cases', LEFT_OUT];
 
 /** @param {{own: import('../../planning/own-families.js').OwnFamily, isOn: boolean, onTurn: (() => void) | null}} props `onTurn` null: who is here may not */
 export function Family({ own, isOn, onTurn }) {
