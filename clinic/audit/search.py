@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 from uuid import UUID
 
-from django.db.models import Q, QuerySet
+from django.db.models import Exists, OuterRef, Q, QuerySet, TextField, Value
+from django.db.models.expressions import Combinable
+from django.db.models.functions import Cast, Replace, StrIndex
 
 from clinic.audit.models import Entry
 from clinic.ledger.models import Record
@@ -46,12 +47,21 @@ def find(wanted: Search) -> QuerySet[Entry]:
     return entries.order_by("at", "pk")
 
 
-def about_records(records: Iterable[Record], *ids: UUID) -> Q:
-    """Entries that name one of the records, or whose part of the feed holds one. ``ids`` may be of no record at all."""
-    found = Q(pk__in=[])
-    for each in ids:
-        found |= Q(records__contains=str(each))
-    for record in records:
-        found |= Q(records__contains=str(record.pk))
-        found |= Q(clinic=record.clinic_id, first_position__lte=record.position, last_position__gte=record.position)
-    return found
+def about_records(records: QuerySet[Record], named: UUID) -> Q:
+    """Entries that name ``named`` or one of the records, or whose part of the feed holds one.
+
+    The database looks the records up itself: a condition for each would be too deep for SQLite from some 500 on.
+    """
+    on_a_page = records.filter(
+        clinic=OuterRef("clinic"), position__gte=OuterRef("first_position"), position__lte=OuterRef("last_position")
+    )
+    # An id is kept with hyphens on PostgreSQL and without on SQLite.
+    mentioned = records.annotate(
+        place=StrIndex(_without_hyphens(OuterRef("records")), _without_hyphens(Cast("pk", TextField())))
+    ).filter(place__gt=0)
+    mentions = ~Q(records="") & Q(Exists(mentioned))
+    return Q(records__contains=str(named)) | mentions | Q(Exists(on_a_page))
+
+
+def _without_hyphens(text: Combinable) -> Replace:
+    return Replace(text, Value("-"), Value(""))

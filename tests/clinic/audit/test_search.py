@@ -66,6 +66,21 @@ def test_a_search_does_not_reach_into_another_clinic(cast, busy):
     assert "viktor" not in readers(patient=UUID(busy[0][0]["id"]))
 
 
+def test_a_patient_of_600_records_is_found_by_page_and_by_name(cast):
+    """Beyond the depth of an expression that SQLite takes, 1,000."""
+    patient, *theirs = cast.surgeon.pen.line()
+    cast.surgeon.accepted(patient, *theirs)
+    for _ in range(3):
+        cast.surgeon.accepted(*(cast.surgeon.pen.examination(patient) for _ in range(200)))
+    cast.orthoptist.page()
+    cast.theatre_nurse.client.get(f"/api/v1/clinics/{cast.clinic.pk}/cards/{theirs[-1]['id']}.pdf")
+    cast.surgeon.accepted(cast.surgeon.pen.patient())
+
+    found = find(Search(patient=UUID(patient["id"])))
+    assert [entry.who for entry in found] == ["amara"] * 4 + ["jonas", "mei"]
+    assert readers(record=UUID(theirs[-1]["id"])) == ["jonas", "mei"]
+
+
 def printed(capsys, *arguments):
     call_command("audit", *arguments)
     return capsys.readouterr().out
