@@ -11,6 +11,7 @@ from planner.canonical import digest
 from planner.codec import read, read_body
 from planner.errors import Fault, Refused
 from planner.limits import IsoMoment, Length
+from planner.records.follow_up import FollowUp
 from planner.records.plan import Digest, RecordId
 from planner.records.retraction import Retraction
 
@@ -98,6 +99,15 @@ class Ledger:
         return {
             each.envelope.patient: each.id for each in self.records if each.kind == "patient" and self.stands(each.id)
         }
+
+    @cached_property
+    def visits_of_examinations(self) -> dict[str, str]:
+        """The visit at which something was measured, by the examination's id; the first that stands."""
+        found: dict[str, str] = {}
+        for each, visit in self.of_kind(FollowUp):
+            if visit.examination_id and self.stands(each.id):
+                found.setdefault(visit.examination_id, each.id)
+        return found
 
     def patient_of(self, each: Told) -> str:
         """The id of the Patient that a record is about."""

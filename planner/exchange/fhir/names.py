@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Final
 
 Resource = dict[str, object]
 """A FHIR resource or a part of one, as JSON."""
+Made = Mapping[tuple[str, str], Resource]
+"""Resources by their type and id."""
 
 BASE: Final = "https://primary-position.example/fhir"
 CODES: Final = f"{BASE}/CodeSystem/strabismus"

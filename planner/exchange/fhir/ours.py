@@ -7,10 +7,11 @@ from typing import Final
 
 from planner.errors import Fault, Refused
 from planner.exchange.fhir.carrying import carries, record_in
+from planner.exchange.fhir.earlier import as_before
 from planner.exchange.fhir.exporting import of_records
 from planner.exchange.fhir.intake import Brought, Intake
 from planner.exchange.fhir.ledger import Ledger, Told
-from planner.exchange.fhir.names import Resource
+from planner.exchange.fhir.names import Made
 from planner.exchange.fhir.row import Entry, Fate
 from planner.records.plan import Signature
 
@@ -18,8 +19,6 @@ MADE_AGAIN: Final = frozenset({"DocumentReference", "CodeSystem"})
 """What is exported beside records and made again here."""
 ID_LENGTH: Final = 36
 OTHER_REFERENCES: Final = frozenset({"patient_a", "patient_b", "after"})
-
-Made = Mapping[tuple[str, str], Resource]
 
 
 def take_ours(entries: Sequence[Entry], intake: Intake) -> None:
@@ -37,7 +36,8 @@ def take_ours(entries: Sequence[Entry], intake: Intake) -> None:
         (str(each["resourceType"]), str(each["id"])): each
         for each in of_records(Ledger(tuple(record for _, record in read.values())))
     }
-    altered = _altered(entries, made, read)
+    before = as_before(made, [record for _, record in read.values()])
+    altered = _altered(entries, made, before, read)
     known = {
         record_id
         for record_id, (entry, record) in read.items()
@@ -66,12 +66,15 @@ def _add(entry: Entry, record: Told, read: dict[str, tuple[Entry, Told]]) -> Non
     read[record.id] = entry, record
 
 
-def _altered(entries: Sequence[Entry], made: Made, read: Mapping[str, tuple[Entry, Told]]) -> dict[str, Fault]:
+def _altered(
+    entries: Sequence[Entry], made: Made, before: Made, read: Mapping[str, tuple[Entry, Told]]
+) -> dict[str, Fault]:
     """The records of which a resource in the Bundle says something else than they do."""
     found: dict[str, Fault] = {}
     for entry in entries:
         owner = _owner(entry, made)
-        if owner and made[entry.kind, str(entry.resource["id"])] != entry.resource:
+        key = entry.kind, str(entry.resource.get("id"))
+        if owner and entry.resource not in (made[key], before.get(key)):
             text = f"{entry.name} says something else than the record that it carries or follows from."
             found.setdefault(owner, _fault(text, entry))
     for record_id, (entry, record) in read.items():

@@ -21,14 +21,16 @@ AMBULATORY = {"system": "http://terminology.hl7.org/CodeSystem/v3-ActCode", "cod
 
 
 def resources(record: Told, ledger: Ledger) -> Iterator[Resource]:
-    """The Encounter first."""
+    """The Encounter first; it is a part of the visit at which it was measured, if that was one after an operation."""
     body = cast("Examination", record.value)
+    visit = ledger.visits_of_examinations.get(record.id)
     yield begun("Encounter", record) | {
         "status": status(record, ledger, "finished"),
         "class": AMBULATORY,
         "type": [concept("examination", body.note[:200])],
         "subject": subject(record, ledger),
         "period": {"start": body.examined_on, "end": body.examined_on},
+        **({"partOf": reference("Encounter", visit)} if visit else {}),
     }
     for number, observed in enumerate(_observed(body)):
         yield {

@@ -14,7 +14,7 @@ from planner.records.follow_up import FollowUp
 
 
 def resources(record: Told, ledger: Ledger) -> Iterator[Resource]:
-    """One Encounter; what was measured at it is the Encounter of its examination, which it is part of."""
+    """One Encounter; what was measured at it is the Encounter of its examination, which is a part of this one."""
     body = cast("FollowUp", record.value)
     yield begun("Encounter", record) | {
         "status": status(record, ledger, "finished"),
@@ -23,5 +23,4 @@ def resources(record: Told, ledger: Ledger) -> Iterator[Resource]:
         "subject": subject(record, ledger),
         "period": {"start": body.seen_on, "end": body.seen_on},
         "reasonReference": [reference("Procedure", body.operation_id)],
-        **({"partOf": reference("Encounter", body.examination_id)} if body.examination_id else {}),
     }

@@ -1,5 +1,6 @@
 """Bundles of the demo clinic, and of a few records alone."""
 
+import gzip
 import json
 from functools import cache
 from pathlib import Path
@@ -9,6 +10,9 @@ from planner.desk import answer
 
 DEMO = json.loads((Path(__file__).parents[4] / "fixtures/demo/clinic.json").read_text(encoding="utf-8"))
 CLINIC = DEMO["clinic"]["id"]
+TWO_YEARS = json.loads(
+    gzip.decompress((Path(__file__).parents[4] / "fixtures/demo/two_years/two_years.json.gz").read_bytes())
+)
 SURGEON = next(each["full_name"] for each in DEMO["accounts"] if each["role"] == "surgeon")
 OF_EXPORT = {"export_id": "0192f0c1-0000-7000-8000-00000000abcd", "exported_at": "2026-11-26T09:00:00+01:00"}
 
@@ -25,6 +29,16 @@ def exported(records, cards=()):
 def taken(bundle, *, held=(), may=tuple(KINDS), full_name=SURGEON, clinic=CLINIC):
     bringer = {"clinic": clinic, "full_name": full_name, "may": list(may), "held": list(held)}
     return asked("fhir_import", bundle=bundle, bringer=bringer)
+
+
+def followed():
+    """The records of the patient of the simulated clinic who was seen most often after one operation."""
+    visits = [
+        each for each in TWO_YEARS["records"] if each["kind"] == "follow_up" and each["body"].get("examination_id")
+    ]
+    patients = [visit["patient"] for visit in visits]
+    most = max(patients, key=patients.count)
+    return [each for each in TWO_YEARS["records"] if each["patient"] == most]
 
 
 @cache
