@@ -15,7 +15,7 @@ Days = Annotated[int, Within(0, 20000, "days after the operation")]
 
 @dataclass(frozen=True, kw_only=True)
 class Seen:
-    """A follow-up: the horizontal deviation at both ranges, and what is known beside it; null is not known, or not so."""
+    """A follow-up: the horizontal deviation at both ranges, and what is known beside it; null is not said."""
 
     days_after: Days
     distance_pd: Deviation

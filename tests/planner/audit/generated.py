@@ -40,6 +40,7 @@ def _result(draw, place):
         "diagnosis": draw.choice(["esotropia", "thyroid eye disease", "sixth nerve palsy"]),
         "before_pd": before,
         "expected_pd": draw.choice([0, 0, -4, 4]),
+        "constancy": "intermittent" if before < 0 else "constant",
         "seen": seen,
         "reoperated_days": None if draw.random() < 0.9 else 300,
     }

@@ -88,6 +88,7 @@ def test_a_definition_that_is_not_as_published_says_so_by_name_and_each_differen
     rule = next(each.text for each in made.rules if each.code == judged.id)
 
     assert judged.definition.startswith("adapted from")
+    assert int(re.match(r"\d+ of (\d+) judged", judged.counts_words)[1]) > FEW
     assert judged.provenance.source.startswith("adapted from")
     assert DIFFERENCES
     assert not [each for each in DIFFERENCES if each not in rule]
