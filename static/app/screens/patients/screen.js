@@ -12,7 +12,7 @@ export default function Patients() {
   const roomy = useRoomForTwo();
   const rights = useRights();
   const next = rights.write('patient') ? { label: say('New patient'), to: '/patients/new' } : undefined;
-  const settings = html`<span class="buttons"><a class="button bare" href="#/lists">${say('Lists')}</a>${rights.role !== 'theatre' && html`<a class="button bare" href="#/visits">${say('Visits')}</a>${roomy && html`<a class="button bare" href="#/results">${say('Results')}</a>`}`}<a class="button bare" href="#/scan">${say('Scan a card')}</a><a class="button bare" href="#/settings"><${Mark} name="settings" />${say('Settings')}</a></span>`;
+  const settings = html`<span class="buttons patients-ways"><a class="button bare" href="#/lists">${say('Lists')}</a>${rights.role !== 'theatre' && html`<a class="button bare" href="#/visits">${say('Visits')}</a>${roomy && html`<a class="button bare" href="#/results">${say('Results')}</a>`}`}<a class="button bare" href="#/scan">${say('Scan a card')}</a><a class="button bare" href="#/settings"><${Mark} name="settings" />${say('Settings')}</a></span>`;
   return html`<${Frame} title=${say('Patients')} layout=${roomy ? 'wide' : 'column'} corner=${settings} next=${next}>
     ${roomy
       ? html`<div class="beside">
