@@ -2,10 +2,20 @@
 import { mmWords } from '../words/figures.js';
 import { placeWords } from '../words/anatomy.js';
 import { withChange, withoutOption } from './changes.js';
+import { partsOf } from './combining.js';
 
 /** @typedef {import('./case.js').Change} Change */
 /** @typedef {{eye: import('../words/anatomy.js').Eye, muscle: import('../words/anatomy.js').Muscle, operation: string, proposed_mm: number, own_mm: number}} OwnDose */
 /** @typedef {{option: string, doses: OwnDose[]}} Suggested */
+
+/**
+ * What is said of an option, or of the part of it that answers the horizontal deviation: at most one does.
+ * @template {{option: string}} S
+ * @param {readonly S[]} suggestions
+ * @param {string} option
+ * @returns {S | undefined}
+ */
+export const suggestionFor = (suggestions, option) => suggestions.find((each) => partsOf(option).includes(each.option));
 
 /**
  * The figures of a suggestion as the surgeon's own; where it says the same as the table nothing is set.

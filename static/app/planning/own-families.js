@@ -1,5 +1,6 @@
 /** A surgeon's outcomes by family of operations and table, and beside which of them the surgeon wants to see the own results. Pure. */
 import { heads } from '../store/heads.js';
+import { isCombined } from './combining.js';
 
 /** @typedef {import('../store/envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {import('./reported.js').OwnOperation} OwnOperation */
@@ -12,6 +13,7 @@ import { heads } from '../store/heads.js';
  * @property {string} table id of the table
  * @property {string} title the operation in words, without its side
  * @property {string} tableName
+ * @property {boolean} isSuggested whether the options of a case can show it: not for several operations at one sitting, nor where the deviation is not horizontal
  * @property {number} operations
  * @property {object[]} cases what `calibrate` is asked with: those that have a measured visit
  * @property {Map<string, LedgerRecord>} done the records of the operations by their ids
@@ -37,6 +39,7 @@ export function familiesOf(done, outcomes, carried = []) {
       table: stamp.id,
       title: withoutSide(plan.body.option.title),
       tableName: stamp.name,
+      isSuggested: !isCombined(outcome.family) && (plan.body.option.answers ?? 'horizontal') === 'horizontal',
       operations: 0,
       cases: [],
       done: new Map(),
@@ -49,7 +52,7 @@ export function familiesOf(done, outcomes, carried = []) {
   for (const { family, result, past_case } of carried) {
     const key = `${family} ${result.table}`;
     /** @type {OwnFamily} */
-    const found = families.get(key) ?? { family, table: result.table, title: carriedTitle(family), tableName: result.table, operations: 0, cases: [], done: new Map() };
+    const found = families.get(key) ?? { family, table: result.table, title: carriedTitle(family), tableName: result.table, isSuggested: true, operations: 0, cases: [], done: new Map() };
     found.operations += 1;
     if (past_case) found.cases.push(past_case);
     families.set(key, found);

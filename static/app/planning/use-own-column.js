@@ -1,6 +1,7 @@
 /** What the own results say of the options of a case, for the families that the surgeon switched on; null where none is. */
 import { useAnswer } from './use-answer.js';
 import { useOwnFamilies } from './use-own-families.js';
+import { suggestionFor } from './own-doses.js';
 import { isOn, switchesOf } from './own-families.js';
 import { useObservable } from '../observable.js';
 import { session } from '../session/session.js';
@@ -23,7 +24,7 @@ export function useOwnColumn(ownCase) {
   const answer = /** @type {any} */ (useAnswer('suggest', question).answer);
 
   return (option) => {
-    const suggestion = question && answer?.suggestions.find((/** @type {Suggestion} */ each) => each.option === option);
+    const suggestion = question && suggestionFor(/** @type {Suggestion[]} */ (answer?.suggestions ?? []), option);
     if (!suggestion) return null;
     const calibration = answer.calibrations.find((/** @type {any} */ { family }) => family === suggestion.family);
     return { calibration, suggestion, operations: mine.find(({ family }) => family === suggestion.family)?.done ?? new Map() };

@@ -17,3 +17,13 @@ test('cases of a notebook stand with the operations of their family and table, a
 test('without a notebook nothing is added', () => {
   assert.deepEqual(familiesOf([OWN], [OUTCOME]), familiesOf([OWN], [OUTCOME], []));
 });
+
+test('what no option of a case can show has no switch: several operations at one sitting, and another deviation than the horizontal', () => {
+  const of = (/** @type {string} */ family, answers = 'horizontal') => {
+    const plan = { body: { option: { ...OWN.plan.body.option, answers }, table: OWN.plan.body.table } };
+    return familiesOf([{ ...OWN, plan }], [{ ...OUTCOME, family }])[0].isSuggested;
+  };
+
+  assert.deepEqual([of('recess-both-mr'), of('recess-both-mr+weaken-io'), of('recess-ir', 'vertical')], [true, false, false]);
+  assert.equal(familiesOf([], [], [carried('a', 'recess-both-mr')])[0].isSuggested, true);
+});

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { isTaken, ownNote, saysMore, taken } from '../../../static/app/planning/own-doses.js';
+import { isTaken, ownNote, saysMore, suggestionFor, taken } from '../../../static/app/planning/own-doses.js';
 
 const dose = (/** @type {'right' | 'left'} */ eye, /** @type {number} */ own_mm, proposed_mm = 5.5) => ({ eye, muscle: /** @type {const} */ ('MR'), operation: 'recess', proposed_mm, own_mm });
 const BOTH = { option: 'recess-both-mr', doses: [dose('right', 6), dose('left', 6)] };
@@ -21,6 +21,15 @@ test('it counts as taken while the figures are exactly those, and no longer when
   assert.equal(isTaken(changes.filter(({ eye }) => eye === 'right'), BOTH), false);
   assert.equal(isTaken(changes.map((each) => ({ ...each, mm: 6.5 })), BOTH), false);
   assert.equal(isTaken([], BOTH), false);
+});
+
+test('of several operations at one sitting the horizontal part is spoken of, and its figures are set for that part', () => {
+  const combined = 'recess-both-mr+weaken-io-left';
+
+  assert.equal(suggestionFor([{ option: 'recess-mr-right' }, BOTH], combined), BOTH);
+  assert.equal(suggestionFor([BOTH], 'recess-both-mr'), BOTH);
+  assert.equal(suggestionFor([BOTH], 'recess-both-mr-and-more+weaken-io-left'), undefined);
+  assert.deepEqual(new Set(taken([], BOTH).map(({ option }) => option)), new Set(['recess-both-mr']));
 });
 
 test('where both say the same there is nothing to take', () => {

@@ -9,7 +9,7 @@ import { NineGaze } from '../../parts/nine-gaze/nine-gaze.js';
 import { reachOf } from '../../parts/residual-strip/scale.js';
 import { html } from '../../vendor/preact.js';
 import { withChange, withoutChange, withoutOption } from '../../planning/changes.js';
-import { ownerOf, partsOf } from '../../planning/combining.js';
+import { isCombined, ownerOf, partsOf } from '../../planning/combining.js';
 import { isTaken, ownNote, taken } from '../../planning/own-doses.js';
 import { DoseEditor } from './dose-editor.js';
 import { OwnColumn } from './own-column.js';
@@ -42,7 +42,7 @@ export function OptionBody({ option, proposal, planning, onChange, own }) {
       ${isChanged &&
       option.doses.length > 1 &&
       html`<div class="buttons"><button type="button" class="button" onClick=${() => onChange({ changes: parts.reduce(withoutOption, changes) })}>All back to the table</button></div>`}
-      ${own && html`<${OwnColumn} own=${own} isTaken=${isTaken(changes, own.suggestion)} onTake=${() => onChange({ changes: taken(changes, own.suggestion) })} note=${ownNote(own.suggestion, own.calibration, (option.table ?? proposal.table).name)} />`}
+      ${own && html`<${OwnColumn} own=${own} isPart=${isCombined(option.id)} isTaken=${isTaken(changes, own.suggestion)} onTake=${() => onChange({ changes: taken(changes, own.suggestion) })} note=${ownNote(own.suggestion, own.calibration, (option.table ?? proposal.table).name)} />`}
     </div>
     <div class="one-right stack">
       <section class="option-expected">

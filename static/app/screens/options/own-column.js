@@ -8,11 +8,12 @@ import { mmWords, prismWords } from '../../words/figures.js';
 import { saysMore } from '../../planning/own-doses.js';
 import { silence } from './own-line.js';
 
-/** @param {{own: import('../../planning/use-own-column.js').OwnOfOption, isTaken: boolean, onTake: () => void, note: string}} props `note`: what the plan will say */
-export function OwnColumn({ own: { calibration, suggestion, operations }, isTaken, onTake, note }) {
+/** @param {{own: import('../../planning/use-own-column.js').OwnOfOption, isPart: boolean, isTaken: boolean, onTake: () => void, note: string}} props `isPart`: of several operations at one sitting; `note`: what the plan will say */
+export function OwnColumn({ own: { calibration, suggestion, operations }, isPart, isTaken, onTake, note }) {
   const { doses, does_pd } = suggestion;
   return html`<section class="own-column stack tight" aria-labelledby="own-column">
     <h2 id="own-column">What your own results say</h2>
+    ${isPart && html`<p class="small soft">Of the horizontal part alone, learned where nothing else was done at that sitting.</p>`}
     ${doses.length > 0 && html`<${BothColumns} doses=${doses} />`}
     ${doses.length === 0 && html`<p>${silence(calibration, suggestion)}</p>`}
     ${does_pd &&

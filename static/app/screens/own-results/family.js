@@ -3,6 +3,7 @@ import { EngineWait } from '../../parts/engine-wait/engine-wait.js';
 import { OwnEffect } from '../../parts/own-effect/own-effect.js';
 import { PastCases } from '../../parts/past-cases/past-cases.js';
 import { Why } from '../../parts/why/why.js';
+import { isCombined } from '../../planning/combining.js';
 import { useAnswer } from '../../planning/use-answer.js';
 import { html } from '../../vendor/preact.js';
 
@@ -22,7 +23,9 @@ export function Family({ own, isOn, onTurn }) {
     </div>
     ${!found && html`<${EngineWait} faults=${faults} />`}
     ${found && html`<${Learned} found=${found} own=${own} />`}
-    ${onTurn
+    ${!own.isSuggested
+      ? html`<p class="small soft">Counted by itself, and shown beside no dose: ${isCombined(own.family) ? 'several operations were done at one sitting' : 'it does not answer a horizontal deviation'}.</p>`
+      : onTurn
       ? html`<label class="own-switch"><input type="checkbox" checked=${isOn} onChange=${onTurn} /> <span>Show beside the table's dose</span></label>`
       : html`<p class="small soft">A surgeon switches this on for the surgeon's own cases.</p>`}
     ${found && html`<${PastCases} past=${found.past} operations=${own.done} />`}
