@@ -71,10 +71,10 @@ export function exchange(db, keys) {
         const stale = new Set(entries.filter(({ id, since }) => since !== made.get(id)).map(({ id }) => id));
         const sent = new Map(verdicts.filter(({ id, to }) => to === 'sent' && !stale.has(id)).map(({ id, answer }) => [id, answer]));
         const rows = await rowsOf(tx.objectStore('records'), sent);
-        for (const row of rows) {
+        await putAll(tx.objectStore('records'), rows.map(row => {
           const { position = null, received_at: receivedAt = null, receipt = row.receipt ?? null } = sent.get(row.id) ?? {};
-          tx.objectStore('records').put({ ...row, position, receivedAt, receipt });
-        }
+          return { ...row, position, receivedAt, receipt };
+        }));
         await dropAll(outbox, sent);
         for (const entry of entries) {
           const reason = !stale.has(entry.id) && reasons.get(entry.id);
@@ -116,7 +116,7 @@ export function exchange(db, keys) {
         const taken = rows.filter(row => isTaken(row, waiting, same));
         const gone = removed.filter(id => !waiting.has(id));
         await Promise.all(gone.map(id => store.delete(id)));
-        await Promise.all(taken.map(row => store.put(row)));
+        await putAll(store, taken);
         await Promise.all(taken.filter(row => waiting.has(row.id)).map(row => outbox.delete(row.id)));
         await meta.put(cursor, 'cursor');
         if (!more) await meta.put(true, 'complete');
@@ -156,7 +156,7 @@ export function exchange(db, keys) {
         if (staging?.cursor !== after) return;
         const store = tx.objectStore('staging');
         await Promise.all(removed.map(id => store.delete(id)));
-        await Promise.all(rows.map(row => store.put(row)));
+        await putAll(store, rows);
         await meta.put({ ...staging, cursor }, 'staging');
       });
     },
@@ -200,6 +200,16 @@ export function exchange(db, keys) {
       }, { strict: true });
     },
   };
+}
+
+/**
+ * All at once; where there is no room for one, the one error stands for those that are aborted with it.
+ *
+ * @param {any} store
+ * @param {object[]} rows
+ */
+async function putAll(store, rows) {
+  await Promise.all(rows.map(async row => store.put(row)));
 }
 
 /**
