@@ -4,6 +4,7 @@
   to update or delete
 - ``commands``: the one way to write: lock the clinic's counter, append
 - ``heads``: which records are current, as a query and as a pure function
+- ``upto``: records up to a position, found by what else is asked of them
 
 A body is kept as its canonical JSON text (RFC 8785): the digest is the SHA-256 of exactly the stored bytes, on SQLite
 and PostgreSQL alike, and a pull hands the text out as it stands.

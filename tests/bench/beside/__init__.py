@@ -1,27 +1,21 @@
-"""PouchDB and its own Express server, for the comparison that ``measures/beside_pouchdb.py`` makes.
+"""What ``measures/beside_pouchdb.py`` compares with: PouchDB with its own Express server, and the floor (``floor``).
 
-They are no part of the product: npm brings them into the scratch folder when the measurement runs.
+PouchDB and Express are no part of the product: npm brings them into the scratch folder when the measurement runs.
 """
 
 from __future__ import annotations
 
-import http.client
 import shutil
 import subprocess
-import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from tests.journeys.site.server import ADDRESS, free_port
+from tests.bench.beside.answering import NotHere, wait_for_answer
+from tests.journeys.site.server import free_port
 
 PACKAGES = ("pouchdb@9.0.0", "express-pouchdb@4.2.0", "express@4.21.2")
 INSTALL_LIMIT_S = 300
-START_LIMIT_S = 60
-
-
-class NotHere(Exception):
-    """Why it cannot be compared with here."""
 
 
 def install(scratch: Path) -> Path:
@@ -58,26 +52,8 @@ def running(folder: Path) -> Iterator[int]:
     with (folder / "server.log").open("ab") as log:
         process = subprocess.Popen((node, str(script), str(port), str(folder)), stdout=log, stderr=log)
     try:
-        _wait_for_answer(port, process, folder)
+        wait_for_answer(port, process, folder / "server.log")
         yield port
     finally:
         process.terminate()
         process.wait()
-
-
-def _wait_for_answer(port: int, process: subprocess.Popen[bytes], folder: Path) -> None:
-    limit = time.monotonic() + START_LIMIT_S
-    while time.monotonic() < limit:
-        if process.poll() is not None:
-            raise NotHere(f"its server ended: {(folder / 'server.log').read_text()[-300:]}")
-        caller = http.client.HTTPConnection(ADDRESS, port, timeout=5)
-        try:
-            caller.request("GET", "/")
-            caller.getresponse().read()
-        except OSError:
-            time.sleep(0.1)
-        else:
-            return
-        finally:
-            caller.close()
-    raise NotHere("its server did not answer")

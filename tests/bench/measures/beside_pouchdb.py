@@ -1,7 +1,8 @@
-"""The same records from the same browser up to two servers on this machine: ours, and PouchDB with its own.
+"""The same records from the same browser up to three servers on this machine: ours, PouchDB with its own, the floor.
 
-Both begin with the records in IndexedDB and end when the server has all of them; ours opens its sealed records and
-judges each, PouchDB compares revisions. The app stands on the screen that shows what is sent, PouchDB on an empty page.
+The first two begin with the records in IndexedDB and end when the server has all of them and the browser has noted it;
+ours judges each record, PouchDB compares revisions. The floor is one compressed request with the bare documents, read,
+inserted and answered. The app stands on the screen that shows what is sent, the others on an empty page.
 The notes are the same words for both. Run to run on one machine the ratios
 hold; the milliseconds do not.
 """
@@ -14,7 +15,9 @@ from dataclasses import dataclass
 from playwright.sync_api import Page
 
 from tests.bench.bench import Bench
-from tests.bench.beside import NotHere, install, running
+from tests.bench.beside import install, running
+from tests.bench.beside.answering import NotHere
+from tests.bench.beside.floor import floor
 from tests.bench.figure import Figure, times
 from tests.bench.page import module
 from tests.bench.relay import Count, Relay, relay
@@ -24,7 +27,7 @@ from tests.journeys.browser.watch import Watch
 from tests.journeys.people import ORTHOPTIST
 
 TITLE = "Beside PouchDB: records of 1.5 kB from one browser to a server on this machine"
-SPEED_AIM, BYTES_AIM, REQUESTS_AIM = 2.5, 3.0, 2.0
+SPEED_AIM, BYTES_AIM, REQUESTS_AIM, FLOOR_AIM = 2.5, 3.0, 2.0, 2.0
 NOTE = """
 const note = (number) => {
   let seed = number * 2654435761 % 4294967296;
@@ -79,6 +82,18 @@ async ({ batch }) => {
   return performance.now() - started;
 }
 """
+POST = (
+    "async ({ count }) => {"
+    + NOTE
+    + """
+  const documents = Array.from({ length: count }, (_, at) => ({ _id: String(at).padStart(8, '0'), ...body(at) }));
+  const started = performance.now();
+  const packed = new Blob([JSON.stringify(documents)]).stream().pipeThrough(new CompressionStream('gzip'));
+  const answer = await fetch('/', { method: 'POST', body: await new Response(packed).arrayBuffer() });
+  if ((await answer.json()).length !== count) throw new Error('not all');
+  return performance.now() - started;
+}"""
+)
 BATCH = 500
 
 
@@ -103,6 +118,7 @@ def measure(bench: Bench) -> Iterator[Figure | str]:
         theirs = None
         yield f"PouchDB is skipped: {why}"
     yield from _figures(f"{count:,} records", ours, theirs)
+    yield from _beside_the_floor(f"{count:,} records", ours, *_floor(bench, count))
 
 
 def _figures(what: str, ours: Sent, theirs: Sent | None) -> Iterator[Figure]:
@@ -126,6 +142,16 @@ def _figures(what: str, ours: Sent, theirs: Sent | None) -> Iterator[Figure]:
         if faster:
             own = Figure(what=own.what, unit=unit, values=own.values, aim=other.median / faster)
         yield times("PouchDB", own, other)
+        yield other
+
+
+def _beside_the_floor(what: str, ours: Sent, took_ms: float, bare: Count) -> Iterator[Figure]:
+    for line, unit, own, least in (
+        (f"{what}: time", "ms", ours.took_ms, took_ms),
+        (f"{what}: up and down", "kB", _kilobytes(ours.all), _kilobytes(bare)),
+    ):
+        other = Figure(what=f"{line}, the floor", unit=unit, values=[least])
+        yield times("the floor", Figure(what=f"{line}, ours", unit=unit, values=[own], aim=least * FLOOR_AIM), other)
         yield other
 
 
@@ -174,6 +200,16 @@ def _theirs(bench: Bench, count: int) -> Sent:
         one_ms, one = _replicated(page, between, first=count, count=1)
         page.context.close()
     return Sent(took_ms=took_ms, all=everything, one_ms=one_ms, one=one)
+
+
+def _floor(bench: Bench, count: int) -> tuple[float, Count]:
+    with floor(bench.scratch) as port, relay(port) as between:
+        page = bench.browser.new_context().new_page()
+        page.goto(between.address)
+        between.taken()
+        took_ms = page.evaluate(POST, {"count": count})
+        page.context.close()
+    return took_ms, between.taken()
 
 
 def _replicated(page: Page, between: Relay, *, first: int, count: int) -> tuple[float, Count]:
