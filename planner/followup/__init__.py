@@ -5,7 +5,7 @@
 ``aftercare``   an operation with its adjustment, visits and examinations: the alignment of each visit
 ``expected``    what the signed plan expected of the primary position
 ``course``      the alignment over time against what the signed plan expected
-``drawing``     the course as pictures, for the screen and for paper
+``drawing``     the course as pictures, for the screen and printed from it
 ``warnings``    what must not wait, a module each
 ``watch``       what still must not wait, over many operations at once
 ``draft``       a visit before it is recorded: which of the planned ones it is, and what lies ahead
