@@ -22,6 +22,7 @@ HYPERTHERMIA = {"malignant_hyperthermia_family": "yes"}
 NO_HYPERTHERMIA = {"malignant_hyperthermia_family": "no"}
 OTHER_FAMILY = patient(**HYPERTHERMIA, hospital_number="OI-0777")
 THINNED, NOT_THINNED = {"anticoagulants": "apixaban 5 mg"}, {"anticoagulants": "None."}
+SILENT_NOW = {"person": NOT_THINNED, "now": patient()}
 
 BLOCK = chosen("anaesthesia", "block")
 DROPS = chosen("anaesthesia", "drops")
@@ -54,7 +55,8 @@ DROPS = chosen("anaesthesia", "drops")
         ("anaesthesia", "block_and_anticoagulants", BLOCK | {"others": [patient(**THINNED)]}, BLOCK),
         ("anaesthesia", "block_and_anticoagulants", BLOCK | {"person": THINNED, "now": patient(**NOT_THINNED)}, BLOCK),
         ("anaesthesia", "block_bleeding_not_asked", BLOCK, BLOCK | {"person": NOT_THINNED}),
-        ("anaesthesia", "block_bleeding_not_asked", BLOCK | {"now": patient()}, BLOCK | {"person": THINNED}),
+        ("anaesthesia", "block_bleeding_not_asked", BLOCK | SILENT_NOW, BLOCK | {"now": patient(**NOT_THINNED)}),
+        ("anaesthesia", "block_bleeding_not_asked", BLOCK, BLOCK | {"person": THINNED}),
         ("anaesthesia", "general_to_be_avoided", {"wishes": AVOIDED, "born_on": CHILD}, {"wishes": AVOIDED}),
         ("anaesthesia", "block_in_a_child", BLOCK | {"born_on": CHILD}, BLOCK),
         ("anaesthesia", "block_cooperation", BLOCK, BLOCK | {"wishes": READY}),
