@@ -17,7 +17,7 @@ AIMS_MS = {1_000: 2_000.0}
 PORTION = 25
 """What the phone reads at a time (static/app/auditing/use-results.js)."""
 SPEED = 1
-"""Ten thousand on a phone four times slower are beyond the time that the app gives one answer."""
+"""Ten thousand on a phone four times slower take the better part of a minute."""
 
 
 def measure(bench: Bench) -> Iterator[Figure]:

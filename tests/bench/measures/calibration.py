@@ -15,7 +15,7 @@ from tests.journeys.people import DEMO
 TITLE = "Calibration, on the server and on the phone"
 LEARNED_FROM = (100, 1_000, 10_000)
 SLOWED = 3
-"""How many of the questions are asked at 4x too: the longest comes near the limit of one call on a busy machine."""
+"""How many of the questions are asked at 4x too: the longest takes its time there."""
 FAMILY = "recess-both-mr"
 CASE = next(record["body"]["case"] for record in DEMO["records"] if record["kind"] == "plan")
 
