@@ -20,7 +20,7 @@ from planner.options.offer import FAMILIES
 from planner.precision.steady import steady
 from planner.proposal import situate
 from planner.provenance import Mark, Provenance
-from planner.records.case import Case
+from planner.records.case import Case, Change
 from planner.situation import Situation
 from planner.suggestion.looked_up import look_up
 from planner.suggestion.reasons import reasons
@@ -68,13 +68,15 @@ class Suggestion:
     """What own results say of one option.
 
     ``does_pd`` is what the option's own doses are expected to correct in these hands, with the 95 % interval of a
-    single case, null with too few cases. ``doses`` are empty where nothing is suggested; ``statements`` say why.
+    single case, null with too few cases; ``own_does_pd`` the same of the doses suggested. ``doses`` are empty, and
+    ``own_does_pd`` null, where nothing is suggested; ``statements`` say why.
     """
 
     option: str
     family: str
     promised_pd: float
     does_pd: Interval | None
+    own_does_pd: Interval | None
     doses: tuple[SuggestedDose, ...]
     statements: tuple[Statement, ...]
 
@@ -136,6 +138,7 @@ def _suggestion(situation: Situation, recipe: Recipe, drafted: Draft, learned: L
         family=learned.calibration.family,
         promised_pd=steady(promised_pd, 1),
         does_pd=None if factor is None or hindered else _does(promised_pd, learned.posterior),
+        own_does_pd=_does(_promised_pd(situation, recipe, doses), learned.posterior) if doses else None,
         doses=doses,
         statements=hindered if hindered or factor is None else tuple(_said(situation, factor, own, doses)),
     )
@@ -149,6 +152,16 @@ def _does(promised_pd: float, learned: Posterior) -> Interval:
         low=steady(promised_pd * ratio.low, 1),
         high=steady(promised_pd * ratio.high, 1),
     )
+
+
+def _promised_pd(situation: Situation, recipe: Recipe, doses: tuple[SuggestedDose, ...]) -> float:
+    """What the table promises of the doses that are suggested."""
+    changes = tuple(
+        Change(option=recipe.id, eye=dose.eye, muscle=dose.muscle, mm=dose.own_mm)
+        for dose in doses
+        if not same(dose.own_mm, dose.proposed_mm)
+    )
+    return abs(look_up(replace(situation, case=replace(situation.case, changes=changes)), recipe, 1.0).correction_pd)
 
 
 def _doses(

@@ -73,6 +73,7 @@ def test_own_results_stand_beside_the_table_and_change_nothing_until_they_are_se
     column = OwnColumn(page)
     expect(column.row(RIGHT)).to_contain_text(mm(4.5))
     expect(column.row(RIGHT)).to_contain_text(mm(5.0))
+    expect(page.get_by_text("The doses of own results would correct")).to_be_visible()
     expect(option.dose(RIGHT)).to_contain_text(mm(4.5))
     expect(option.dose(RIGHT)).not_to_contain_text("surgeon")
 

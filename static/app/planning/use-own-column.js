@@ -7,7 +7,8 @@ import { useObservable } from '../observable.js';
 import { session } from '../session/session.js';
 import { records } from '../store/store.js';
 
-/** @typedef {{option: string, family: string, promised_pd: number, does_pd: {middle: number, low: number, high: number} | null, doses: import('./own-doses.js').OwnDose[], statements: any[]}} Suggestion */
+/** @typedef {{middle: number, low: number, high: number}} Expected what doses correct in these hands, with the interval of a single case */
+/** @typedef {{option: string, family: string, promised_pd: number, does_pd: Expected | null, own_does_pd: Expected | null, doses: import('./own-doses.js').OwnDose[], statements: any[]}} Suggestion */
 /** @typedef {{calibration: any, suggestion: Suggestion, operations: Map<string, import('../store/envelope.js').LedgerRecord>}} OwnOfOption */
 
 /**

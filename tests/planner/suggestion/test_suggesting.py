@@ -70,6 +70,30 @@ def test_what_the_table_s_dose_does_in_these_hands_is_told_with_its_interval():
     assert said["does_pd"]["low"] < said["does_pd"]["middle"] < said["does_pd"]["high"]
 
 
+@pytest.mark.check_value
+def test_what_the_suggested_dose_does_in_these_hands_stands_beside_what_the_table_s_does():
+    """40 Δ at 80 %: Wright's row of 50 Δ, 6.0 mm, of which 80 % is 40 Δ; the table's 5.5 mm does 32 Δ."""
+    said = suggested(case(straight(40)), cases=past(0.8, 5000))
+
+    assert said["does_pd"]["middle"] == pytest.approx(32, abs=0.1)
+    assert said["own_does_pd"]["middle"] == pytest.approx(40, abs=0.1)
+    assert said["own_does_pd"]["low"] < 40 < said["own_does_pd"]["high"]
+
+
+@given(st.sampled_from([20, 30, 40, 45, 60]), st.floats(0.5, 1.6))
+@settings(max_examples=15, deadline=None)
+def test_the_suggested_dose_does_as_its_millimetres_say(deviation_pd, effect):
+    for said in column(case(straight(deviation_pd)), cases=past(effect, 60))["suggestions"]:
+        more = [dose["own_mm"] - dose["proposed_mm"] for dose in said["doses"]]
+        does, own_does = said["does_pd"], said["own_does_pd"]
+
+        assert (own_does is None) is (said["doses"] == [])
+        if more and all(each == 0 for each in more):
+            assert own_does == does
+        elif more:
+            assert (own_does["middle"] > does["middle"]) is (sum(more) > 0)
+
+
 def test_the_smaller_the_angle_the_wider_is_the_interval_for_what_it_is():
     small, large = (suggested(case(straight(size)))["does_pd"] for size in (20, 50))
     widths = [(does["high"] - does["low"]) / does["middle"] for does in (small, large)]
@@ -115,7 +139,7 @@ def test_both_eyes_of_a_one_eye_operation_are_told_and_alike():
 def test_with_nine_cases_nothing_is_suggested_and_with_ten_something():
     nine, ten = (suggested(case(straight(40)), cases=past(0.8, count)) for count in (9, 10))
 
-    assert (nine["doses"], nine["does_pd"]) == ([], None)
+    assert (nine["doses"], nine["does_pd"], nine["own_does_pd"]) == ([], None, None)
     assert ten["doses"]
     assert ten["does_pd"]
 

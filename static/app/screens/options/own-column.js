@@ -10,14 +10,15 @@ import { silence } from './own-line.js';
 
 /** @param {{own: import('../../planning/use-own-column.js').OwnOfOption, isPart: boolean, isTaken: boolean, onTake: () => void, note: string}} props `isPart`: of several operations at one sitting; `note`: what the plan will say */
 export function OwnColumn({ own: { calibration, suggestion, operations }, isPart, isTaken, onTake, note }) {
-  const { doses, does_pd } = suggestion;
+  const { doses, does_pd, own_does_pd } = suggestion;
   return html`<section class="own-column stack tight" aria-labelledby="own-column">
     <h2 id="own-column">What your own results say</h2>
     ${isPart && html`<p class="small soft">Of the horizontal part alone, learned where nothing else was done at that sitting.</p>`}
     ${doses.length > 0 && html`<${BothColumns} doses=${doses} />`}
     ${doses.length === 0 && html`<p>${silence(calibration, suggestion)}</p>`}
     ${does_pd &&
-    html`<p>The table's doses promise ${prismWords(suggestion.promised_pd)}. In your hands they would correct ${prismWords(does_pd.middle)}, a single case in 95 of 100 between ${prismWords(does_pd.low)} and ${prismWords(does_pd.high)}.</p>`}
+    html`<p>The table's doses promise ${prismWords(suggestion.promised_pd)}. In your hands they would correct ${doesWords(does_pd)}.</p>`}
+    ${own_does_pd && saysMore(suggestion) && html`<p>The doses of own results would correct ${doesWords(own_does_pd)}.</p>`}
     <${OwnEffect} effect=${calibration.effect} />
     <p class="small">
       From ${calibration.cases} case${calibration.cases === 1 ? '' : 's'}.${' '}
@@ -28,6 +29,9 @@ export function OwnColumn({ own: { calibration, suggestion, operations }, isPart
     <${PastCases} past=${calibration.past} operations=${operations} />
   </section>`;
 }
+
+/** @param {import('../../planning/use-own-column.js').Expected} does */
+const doesWords = ({ middle, low, high }) => `${prismWords(middle)}, a single case in 95 of 100 between ${prismWords(low)} and ${prismWords(high)}`;
 
 /** @param {{doses: import('../../planning/own-doses.js').OwnDose[]}} props */
 function BothColumns({ doses }) {
@@ -51,7 +55,7 @@ function BothColumns({ doses }) {
 function Taking({ isTaken, onTake, note }) {
   if (isTaken) {
     return html`<div class="stack tight" role="status">
-      <p><strong>These figures are set as yours.</strong> The expected result beside them is still the table's.</p>
+      <p><strong>These figures are set as yours.</strong> What is expected of them on this screen, on the card, on the page for the patient and in the course is by the table, not by your own results.</p>
       <p class="small soft">On the plan: ${note}</p>
     </div>`;
   }
