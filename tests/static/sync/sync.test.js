@@ -99,10 +99,14 @@ test('a round asked for during another follows it', async () => {
   assert.deepEqual(site.calls, ['pull', 'pull']);
 });
 
-test('a clock that is an hour ahead is told of, and a right one is not', async () => {
-  site.ahead_s = 3600;
-  await syncNow();
-  assert.equal(syncState.get().clockOff_s, 3600);
+test('a clock that is hours behind or ahead is told of, holds nothing up, and a right one is not told of', async () => {
+  for (const ahead_s of [-7 * 3600, 3600]) {
+    site.ahead_s = ahead_s;
+    const record = await save(`Wout ${ahead_s}`);
+    await syncNow();
+    assert.equal(syncState.get().clockOff_s, ahead_s);
+    assert.deepEqual([stateOf(record.id), site.records.at(-1).recorded_at], ['sent', record.recorded_at]);
+  }
   site.ahead_s = 0;
   await syncNow();
   assert.equal(syncState.get().clockOff_s, null);
