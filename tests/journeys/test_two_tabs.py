@@ -19,7 +19,25 @@ def server(shared_server):
     return shared_server
 
 
-def test_what_is_entered_in_one_tab_stands_in_the_other_and_is_sent_once(phone, server):
+def lose_the_first_reply(phone, server):
+    """How many records the clinic had when each answer was lost."""
+    lost = []
+
+    def push(route):
+        if lost:
+            route.continue_()
+            return
+        route.fetch()
+        lost.append(len(server.ledger()))
+        route.abort("connectionreset")
+
+    phone.watch.expect("ERR_CONNECTION")
+    phone.context.route("**/push", push)
+    return lost
+
+
+def test_what_is_entered_in_one_tab_stands_in_the_other_and_is_sent_once_lost_replies_or_not(phone, server):
+    """Whichever tab sends first, the clinic takes it and its answer is lost on the way."""
     steps.settle_in(phone, SURGEON)
     before = len(server.ledger())
     other = phone.new_tab()
@@ -27,7 +45,9 @@ def test_what_is_entered_in_one_tab_stands_in_the_other_and_is_sent_once(phone, 
         Unlock(other).enter()
     Patients(other).arrive()
 
+    lost = lose_the_first_reply(phone, server)
     steps.expect_sent(steps.enter_patient(phone.page, IN_ONE))
+    assert lost == [before + 1]
     expect(Patients(other).entry(IN_ONE.full_name)).to_be_visible()
     steps.expect_sent(steps.enter_patient(other, IN_OTHER))
     Case(phone.page).back()

@@ -6,27 +6,19 @@ from pathlib import Path
 from playwright.sync_api import Locator, expect
 
 from tests.journeys.screens.frame import Frame
+from tests.journeys.screens.ready_file import ReadyFile
 
 
 class Exchange(Frame):
     TITLE = "Exchange"
 
 
-class Export(Frame):
-    TITLE = re.compile("^(Export as FHIR|The file is ready)$")
+class Export(ReadyFile):
+    TITLE = re.compile(f"^(Export as FHIR|{ReadyFile.READY})$")
 
     def make(self) -> None:
         self.page.get_by_role("checkbox", name=re.compile("I may give these records away")).check()
-        self.step("Make the file")
-        expect(self.page.get_by_role("heading", level=1, name="The file is ready")).to_be_visible(timeout=120_000)
-
-    def save(self, folder: Path) -> Path:
-        """Keeps the file as the browser's download."""
-        with self.page.expect_download(timeout=60_000) as download:
-            self.page.get_by_role("button", name=re.compile("^Save (it|the file)$")).click()
-        path = folder / download.value.suggested_filename
-        download.value.save_as(path)
-        return path
+        super().make()
 
 
 class Import(Frame):

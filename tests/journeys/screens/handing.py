@@ -6,26 +6,15 @@ from pathlib import Path
 from playwright.sync_api import Locator, expect
 
 from tests.journeys.screens.frame import Frame
+from tests.journeys.screens.ready_file import ReadyFile
 
 
-class HandOver(Frame):
-    TITLE = re.compile("^(Hand over by a file|The file is ready)$")
+class HandOver(ReadyFile):
+    TITLE = re.compile(f"^(Hand over by a file|{ReadyFile.READY})$")
 
     @property
     def words(self) -> str:
         return " ".join(self.page.locator(".hand-words li").all_inner_texts())
-
-    def make(self) -> None:
-        self.step("Make the file")
-        expect(self.page.get_by_role("heading", level=1, name="The file is ready")).to_be_visible(timeout=60_000)
-
-    def save(self, folder: Path) -> Path:
-        """Keeps the file as the browser's download."""
-        with self.page.expect_download(timeout=60_000) as download:
-            self.page.get_by_role("button", name=re.compile("^Save (it|the file)$")).click()
-        path = folder / download.value.suggested_filename
-        download.value.save_as(path)
-        return path
 
 
 class TakeOver(Frame):
