@@ -1,4 +1,7 @@
-"""Last year's notebook comes in whole or not at all and goes in one step; a case leaves as FHIR and is known again."""
+"""Last year's notebook comes in whole or not at all and goes in one step; a case leaves as FHIR and is known again.
+
+What another program's file holds is taken, and taken back where it was the wrong one.
+"""
 
 import json
 
@@ -8,7 +11,9 @@ from tests.journeys import steps
 from tests.journeys.browser.device import PHONE
 from tests.journeys.people import DEMO, SURGEON
 from tests.journeys.screens.case import Case
-from tests.journeys.screens.exchanging import Exchange, Export, Import, Notebook
+from tests.journeys.screens.exchanging import Exchange, Export, Import, Imported, Notebook, TakenBack
+from tests.journeys.screens.patients import Patients
+from tests.planner.exchange.fhir.test_foreign import PATIENT, bundle, observation
 
 LIMIT_MS = 60_000
 
@@ -60,6 +65,49 @@ def kinds_in(file):
     return {entry["resource"]["resourceType"] for entry in json.loads(file.read_text(encoding="utf-8"))["entry"]}
 
 
+def foreign_file(folder, number, given):
+    """A patient with one reading, as another program wrote it."""
+    name = {"name": [{"family": "Vrell", "given": [given]}], "identifier": [{"value": f"OI-{number}"}]}
+    person = PATIENT | name | {"id": f"pat-{number}"}
+    reading = observation(number, "exo", 30) | {"subject": {"reference": f"Patient/pat-{number}"}}
+    path = folder / f"{given}.json"
+    path.write_text(json.dumps(bundle(person, reading)), encoding="utf-8")
+    return path
+
+
+def taken(phone, file):
+    """What the file holds is shown, then saved."""
+    phone.go("/exchange/import")
+    taking = Import(phone.page)
+    taking.arrive()
+    taking.choose(file)
+    expect(taking.count("would be taken")).to_have_text("2")
+    taking.step("Take 2 records")
+    imported = Imported(phone.page)
+    imported.arrive()
+    expect(phone.page.get_by_text("2 records saved on this device.")).to_be_visible(timeout=LIMIT_MS)
+    return imported
+
+
+def by_foreign_files(phone, tmp_path):
+    """One person is to stay, the other was a mistake."""
+    page, patients = phone.page, Patients(phone.page)
+    taken(phone, foreign_file(tmp_path, 1, "Ana")).step("See the patients")
+    patients.arrive()
+    patients.open("Ana Vrell")
+    Case(page).arrive()
+    expect(page.get_by_role("article", name="Examination of 4 May 2026")).to_contain_text("exo 30", timeout=LIMIT_MS)
+
+    taken(phone, foreign_file(tmp_path, 2, "Bruno")).undo()
+    undone = TakenBack(page)
+    undone.arrive()
+    expect(page.get_by_text("What was imported no longer counts.")).to_be_visible()
+    undone.step("See the patients")
+    patients.arrive()
+    expect(patients.entry("Ana Vrell")).to_have_count(1)
+    expect(patients.entry("Bruno Vrell")).to_have_count(0)
+
+
 def test_a_notebook_and_a_case_by_file_without_a_network(new_device, server, tmp_path):
     phone = new_device(PHONE)
     page = phone.page
@@ -86,6 +134,8 @@ def test_a_notebook_and_a_case_by_file_without_a_network(new_device, server, tmp
     expect(taking.count("cannot be taken")).to_have_count(0)
     expect(taking.foot).to_have_count(0)
     steps.expect_waiting(taking, 2)
+    by_foreign_files(phone, tmp_path)
+    steps.expect_waiting(ready, 2 + 4 + 2)
 
     phone.reconnect()
     phone.go("/patients")
@@ -93,4 +143,14 @@ def test_a_notebook_and_a_case_by_file_without_a_network(new_device, server, tmp
     expect(ready.storage_line).to_contain_text("Sent", timeout=LIMIT_MS)
     (notebook,) = [record for record in server.ledger() if record.kind == "notebook"]
     taken_back = {record.body["record_id"] for record in server.ledger() if record.kind == "retraction"}
+    brought = {
+        record.body["full_name"]: {record.id, *(each.id for each in server.ledger() if each.patient == record.id)}
+        for record in server.ledger()
+        if record.kind == "patient" and record.body["full_name"].endswith(" Vrell")
+    }
     assert notebook.id in taken_back
+    assert taken_back.isdisjoint(brought["Ana Vrell"])
+    assert {each.kind for each in server.ledger() if each.id in brought["Bruno Vrell"] & taken_back} == {
+        "patient",
+        "examination",
+    }

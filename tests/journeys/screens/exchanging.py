@@ -32,6 +32,17 @@ class Import(Frame):
         return self.page.locator(".fact").filter(has_text=fate).locator("dd")
 
 
+class Imported(Frame):
+    TITLE = "Imported"
+
+    def undo(self) -> None:
+        self.page.get_by_role("button", name="Undo this import").click()
+
+
+class TakenBack(Frame):
+    TITLE = "Taken back"
+
+
 class Notebook(Frame):
     TITLE = "Old cases from a notebook"
 
