@@ -12,5 +12,7 @@ Django keeps beside our tables; a copy by the database's own tool can be looked 
 ``restoring`` does what is the same for both: it refuses to write over records unasked, brings tables up to date, gives
 every feed a new id (devices then pull afresh), and ends all sessions.
 
+Sessions are left out: their keys are what browsers sign in with, so whoever found a backup would be everybody.
+
 A backup holds patient data in clear: keep it as you keep the database, and encrypt what leaves the machine.
 """

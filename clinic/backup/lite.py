@@ -6,6 +6,7 @@ import sqlite3
 from contextlib import closing
 from pathlib import Path
 
+from django.contrib.sessions.models import Session
 from django.db import connection
 
 from clinic.backup.failure import BackupFailed
@@ -20,8 +21,16 @@ def dump(path: Path) -> Fingerprint:
     connection.ensure_connection()
     with closing(sqlite3.connect(path)) as copy:
         connection.connection.backup(copy, pages=PAGES_AT_ONCE, sleep=0.01)
+        _leave_out_sessions(copy)
         copy.execute("PRAGMA journal_mode=DELETE")  # one file, without a log beside it
         return _checked(copy)
+
+
+def _leave_out_sessions(copy: sqlite3.Connection) -> None:
+    """Overwritten, for what is only deleted can be read in the file."""
+    copy.execute("PRAGMA secure_delete=ON")
+    copy.execute(f"DELETE FROM {Session._meta.db_table}")  # noqa: S608, SLF001 - a table's name of Django's own
+    copy.commit()
 
 
 def load(path: Path) -> None:

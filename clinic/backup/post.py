@@ -7,11 +7,13 @@ import subprocess
 from pathlib import Path
 from typing import Final
 
+from django.contrib.sessions.models import Session
 from django.db import connection, transaction
 
 from clinic.backup.failure import BackupFailed
 from clinic.backup.fingerprint import Fingerprint, fingerprint
 
+SESSIONS: Final = Session._meta.db_table  # noqa: SLF001 - Django's documented way
 VARIABLES: Final = {
     "NAME": "PGDATABASE",
     "USER": "PGUSER",
@@ -27,7 +29,8 @@ def dump(path: Path) -> Fingerprint:
         cursor.execute("SET TRANSACTION ISOLATION LEVEL REPEATABLE READ, READ ONLY")
         cursor.execute("SELECT pg_export_snapshot()")
         (snapshot,) = cursor.fetchone()
-        _run("pg_dump", "--format=custom", "--no-owner", "--no-privileges", f"--snapshot={snapshot}", f"--file={path}")
+        form = ("--format=custom", "--no-owner", "--no-privileges", f"--exclude-table-data={SESSIONS}")
+        _run("pg_dump", *form, f"--snapshot={snapshot}", f"--file={path}")
         return fingerprint(cursor)
 
 

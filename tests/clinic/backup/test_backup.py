@@ -9,6 +9,7 @@ from contextlib import closing
 from pathlib import Path
 
 import pytest
+from django.contrib.sessions.models import Session
 from django.db import connection
 
 from clinic.backup.failure import BackupFailed
@@ -97,6 +98,19 @@ def test_a_backup_is_its_owners_alone_and_never_written_over_another(filled, tmp
     assert [each.name for each in tmp_path.iterdir()] == ["backup"]
     with pytest.raises(BackupFailed, match="already"):
         back_up(path)
+
+
+def test_a_backup_holds_no_session_that_its_finder_could_go_on_with(filled, tmp_path):
+    key = filled.surgeon.client.session.session_key
+    back_up(tmp_path / "backup")
+    held = (tmp_path / "backup").read_bytes()
+    if connection.vendor == "postgresql":
+        plain = ["pg_restore", "-f", "-", str(tmp_path / "backup")]  # it need not be restored to be read
+        held = subprocess.run(plain, capture_output=True, check=True).stdout
+
+    assert Session.objects.filter(pk=key).exists()
+    assert filled.surgeon.device.replace("-", "").encode() in held.replace(b"-", b"")
+    assert key.encode() not in held
 
 
 def test_a_file_that_is_no_backup_is_refused(elsewhere, tmp_path):
