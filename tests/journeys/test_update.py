@@ -8,6 +8,7 @@ from playwright.sync_api import expect
 from tests.journeys import steps
 from tests.journeys.people import SURGEON
 from tests.journeys.screens.doors import Unlock
+from tests.journeys.screens.handing import HandOver
 from tests.journeys.screens.patient_form import PatientForm
 from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.settings import Settings
@@ -18,6 +19,7 @@ NEXT_VERSION = "99.1.0"
 PRESENT_CLIENT, NEXT_CLIENT = "export const CLIENT = 1;", "export const CLIENT = 2;"
 TOO_OLD = re.compile("This version of the app is too old to send")
 RUNS = "name => document.querySelector('script[type=module]')?.src.includes(name)"
+LEAST_FILE_BYTES = 1_000
 MOST_LOADS = 3
 """The browser may hold a new release back until the page was opened anew."""
 SETTLED_MS = 1_500
@@ -54,7 +56,7 @@ def deploy_next_protocol(folder, build_folder):
     return deploy(project, build_folder)
 
 
-def test_an_app_too_old_to_send_says_so_keeps_its_work_and_sends_it_once_when_it_is_updated(
+def test_an_app_too_old_to_send_says_so_reads_and_exports_and_sends_its_work_once_when_it_is_updated(
     phone, server, build_folder, tmp_path
 ):
     steps.settle_in(phone, SURGEON)
@@ -73,6 +75,12 @@ def test_an_app_too_old_to_send_says_so_keeps_its_work_and_sends_it_once_when_it
     status.send_and_fetch()
     expect(page.get_by_text(TOO_OLD).first).to_be_visible()
     assert len(server.ledger()) == before
+    phone.go("/hand-over")
+    giving = HandOver(page)
+    giving.arrive()
+    giving.make()
+    assert giving.words
+    assert giving.save(tmp_path).stat().st_size > LEAST_FILE_BYTES
     phone.go("/patients")
     expect(Patients(page).entry(steps.SOMEBODY.full_name)).to_be_visible()
 
