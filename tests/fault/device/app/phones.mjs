@@ -19,7 +19,7 @@ import { BROKEN } from './broken.mjs';
 
 const SECRET = '482915';
 const ROUNDS = 10;
-const TOLD_MS = 5_000;
+const TOLD_MS = 20_000;
 
 const life = new AsyncLocalStorage();
 const { transaction } = IDBDatabase.prototype;
