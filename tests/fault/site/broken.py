@@ -14,6 +14,7 @@ import clinic.api.push.views
 import clinic.sync.push
 from clinic.sync.cursor import Cursor
 from clinic.sync.pull import WHOLE_FEED
+from clinic.sync.runs import Run
 from tests.clinic.pen import uuid7
 
 
@@ -59,7 +60,7 @@ def steps_over_records() -> None:
 
 
 def brings_devices_past_others() -> None:
-    """Runs of a push that end where the feed does, whosever records lie before it."""
+    """Runs of a push from wherever a device stands to the end of the feed, whosever records lie between."""
     runs = clinic.api.push.views.runs
 
     def hasty(*args: Any) -> Any:
@@ -67,7 +68,8 @@ def brings_devices_past_others() -> None:
 
         counter = FeedCounter.objects.get(clinic_id=args[0])
         end = Cursor(feed=counter.feed, scope=WHOLE_FEED, position=counter.position)
-        return [replace(run, cursor=str(end), more=False) for run in runs(*args)]
+        starts = (str(replace(end, position=position)) for position in range(end.position))
+        return [Run(after=start, cursor=str(end), more=False) for start in starts if runs(*args)]
 
     clinic.api.push.views.runs = hasty
 
