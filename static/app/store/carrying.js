@@ -9,7 +9,7 @@
  * This phone's own key for such seals lies in `meta` under `carrying`, sealed.
  */
 import { canonical } from './canonical.js';
-import { newEntry } from './exchange.js';
+import { newEntry } from './entries.js';
 import { hex, unhex } from './hex.js';
 import { toRow } from './rows.js';
 import { seal, unseal } from './vault.js';

@@ -14,6 +14,8 @@
  * scope is another by now), so everything is fetched once more when nothing offered waits any longer (`recheck`). Where only
  * the scope has changed, what the new feed lacks is removed.
  */
+import { dropAll, putAll, rowsOf } from './batches.js';
+import { entriesOf, newEntry } from './entries.js';
 import { fromRows, toRow } from './rows.js';
 import { seal } from './vault.js';
 
@@ -203,51 +205,6 @@ export function exchange(db, keys) {
 }
 
 /**
- * All at once; where there is no room for one, the one error stands for those that are aborted with it.
- *
- * @param {any} store
- * @param {object[]} rows
- */
-async function putAll(store, rows) {
-  await Promise.all(rows.map(async row => store.put(row)));
-}
-
-/**
- * What a batch is of was mostly made one after the other, and ids follow the time: one reading from the first to the last then
- * brings it, where a reading of each would take longer than all else.
- *
- * @param {any} store
- * @param {Map<string, unknown>} ids
- * @returns {Promise<any[]>}  the rows that are there
- */
-async function rowsOf(store, ids) {
-  if (!ids.size) return [];
-  const span = spanOf(ids);
-  if ((await store.count(span)) > 2 * ids.size) {
-    return (await Promise.all([...ids.keys()].map(id => store.get(id)))).filter(Boolean);
-  }
-  return (await store.getAll(span)).filter((/** @type {any} */ row) => ids.has(row.id));
-}
-
-/**
- * @param {any} store
- * @param {Map<string, unknown>} ids
- */
-async function dropAll(store, ids) {
-  if (!ids.size) return;
-  const span = spanOf(ids);
-  const found = /** @type {string[]} */ (await store.getAllKeys(span));
-  if (found.every(id => ids.has(id))) await store.delete(span);
-  else await Promise.all([...ids.keys()].map(id => store.delete(id)));
-}
-
-/** @param {Map<string, unknown>} ids  at least one */
-function spanOf(ids) {
-  const sorted = [...ids.keys()].sort();
-  return IDBKeyRange.bound(sorted[0], sorted[sorted.length - 1]);
-}
-
-/**
  * The clinic's copy of an unsent record is the answer to a push whose reply was lost. One that differs is no such answer: ours
  * stays, and its push will say so; so it is where another tab has corrected ours since. Of what is only carried here, the
  * clinic's copy is always the answer.
@@ -272,15 +229,6 @@ function sameHere(records, find) {
 }
 
 /**
- * @param {any} outbox  the store
- * @returns {Promise<Map<string, any>>}  by id
- */
-async function entriesOf(outbox) {
-  const rows = await outbox.getAll();
-  return new Map(rows.map((/** @type {any} */ row) => [row.id, row]));
-}
-
-/**
  * A staging place of the app's first version does not say.
  *
  * @param {Staging | null | undefined} staging
@@ -297,38 +245,6 @@ function isOfRestored(staging) {
  */
 function inFeedOrder(a, b) {
   return (a.position ?? Infinity) - (b.position ?? Infinity) || (a.id < b.id ? -1 : 1);
-}
-
-/** @typedef {{record: LedgerRecord, row: import('./rows.js').Row}} Sealed */
-/**
- * A record just made, with its entry behind all others.
- *
- * @param {import('./db.js').Transaction} tx  on records and outbox
- * @param {Sealed} anew
- * @param {Sealed | null} inPlace  the same under the id of the refused record that it corrects, whose turn it takes: unless another
- *   tab has sent that one again meanwhile, for the clinic may have it by now
- * @returns {Promise<{record: LedgerRecord, entry: any}>}
- */
-export async function addMade(tx, anew, inPlace) {
-  const outbox = tx.objectStore('outbox');
-  const refused = inPlace && (await outbox.get(inPlace.record.id));
-  const { record, row } = inPlace && refused?.state === 'attention' ? inPlace : anew;
-  await tx.objectStore('records').put(row);
-  const fresh = /** @type {any} */ (await newEntry(outbox, record.id, record.recorded_at));
-  const entry = { ...fresh, sequence: (await outbox.get(record.id))?.sequence ?? fresh.sequence };
-  await outbox.put(entry);
-  return { record, entry };
-}
-
-/**
- * @param {any} outbox  the store, in the transaction that adds the entry
- * @param {string} id
- * @param {string} since
- * @returns {Promise<object>}  the row of a record that waits behind all others
- */
-export async function newEntry(outbox, id, since) {
-  const last = await outbox.index('sequence').openKeyCursor(null, 'prev');
-  return { id, sequence: last ? Number(last.key) + 1 : 1, since, state: 'waiting' };
 }
 
 /**
