@@ -1,5 +1,5 @@
 /**
- * What has not reached the clinic. Pure decisions; the rows are kept by `exchange.js`.
+ * What has not reached the clinic. Pure decisions; the rows are `entries.js`'s and `exchange.js`'s.
  *
  * Each saved record has an entry until the clinic has it:
  *
