@@ -13,8 +13,8 @@
  *
  * Inside: `db.js` the connection, `schema.js` the stores, `entrance.js` the ways in, `keeper.js` the secret, `ledger.js` one
  * person's records in one clinic, `exchange.js` what sync does with its rows, `entries.js` the rows of what waits, `heads.js` and
- * `outbox.js` pure decisions, `device.js` this phone, `protection.js` what the browser promises. `openStore`, `closeStore` and `ledger` are for `session/`
- * and `sync/`.
+ * `outbox.js` pure decisions, `device.js` this phone, `protection.js` what the browser promises. `openStore`, `closeStore` and
+ * `ledger` are for `session/` and `sync/`.
  */
 import { Fault } from '../fault.js';
 import { observable } from '../observable.js';
