@@ -17,7 +17,7 @@ from tests.journeys.browser.chromium import ARGUMENTS, chromium_path
 from tests.journeys.browser.device import LIMIT_MS
 
 # Each run draws other examples; ``--hypothesis-profile=long`` draws many in one.
-settings.register_profile("usual", max_examples=40, deadline=None)
+settings.register_profile("usual", max_examples=30, deadline=None)
 settings.register_profile("long", max_examples=300, deadline=None)
 settings.load_profile("usual")
 

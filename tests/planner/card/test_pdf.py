@@ -327,7 +327,7 @@ def test_gives_room_to_a_card_with_little_to_say():
     assert size_of(ONE_MUSCLE, "lateral rectus") > size_of(FOUR_MUSCLES, "medial rectus")
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=20, deadline=None)
 @given(
     name=st.text(st.characters(codec="utf-8", exclude_categories=["C", "Z"]), min_size=1, max_size=120),
     note=st.text(st.characters(codec="utf-8", exclude_categories=["Cc", "Cs"]), max_size=300),

@@ -13,7 +13,7 @@ from planner.values.card import Card
 from planner.values.proposal import Proposal
 from tests.planner.strategies import values_of
 
-MANY = settings(max_examples=60, deadline=None, suppress_health_check=list(HealthCheck))
+MANY = settings(max_examples=30, deadline=None, suppress_health_check=list(HealthCheck))
 
 
 @pytest.mark.parametrize("cls", [*KINDS.values(), Case, Proposal, Card], ids=lambda cls: cls.__name__)

@@ -19,7 +19,7 @@ from planner.values.option import Answers, Operation
 from tests.planner.patients import case, change, codes, options, reading
 from tests.planner.strategies import cases
 
-MANY = settings(max_examples=80, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 
 # 95 % limits of a reading: Holmes et al. 2009 (Arch Ophthalmol 127:59-65)
 # spread of the effect per mm: Lai et al. 2025, one eye in exotropia; Bayramlar et al., three muscles in esotropia
