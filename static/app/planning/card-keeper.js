@@ -96,15 +96,15 @@ export function createCardKeeper({ drafts, records, engineState, ask, whenIdle }
     });
   }
 
+  /** Looks through the records only when nothing else is going on: while many are sent, they change again and again. */
   function look() {
-    if (isBusy || engineState.get().phase !== 'ready' || !nextMissing()) return;
+    if (isBusy || engineState.get().phase !== 'ready') return;
     isBusy = true;
     whenIdle(async () => {
-      // Looked for again: since then a lock may have taken the records away.
       const signature = nextMissing();
       if (signature) await keepCard(signature).catch((error) => error?.code === 'locked' || refused.add(signature.id));
       isBusy = false;
-      look();
+      if (signature) look();
     });
   }
 

@@ -28,6 +28,22 @@ export async function rowsOf(store, ids) {
 }
 
 /**
+ * The same of the keys alone.
+ *
+ * @param {any} store
+ * @param {Map<string, unknown>} ids
+ * @returns {Promise<string[]>}  of those rows that are there
+ */
+export async function keysOf(store, ids) {
+  if (!ids.size) return [];
+  const span = spanOf(ids);
+  if ((await store.count(span)) > 2 * ids.size) {
+    return (await Promise.all([...ids.keys()].map(id => store.getKey(id)))).filter(Boolean);
+  }
+  return (await store.getAllKeys(span)).filter((/** @type {string} */ id) => ids.has(id));
+}
+
+/**
  * @param {any} store
  * @param {Map<string, unknown>} ids
  */

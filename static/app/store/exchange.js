@@ -14,10 +14,11 @@
  * scope is another by now), so everything is fetched once more when nothing offered waits any longer (`recheck`). Where only
  * the scope has changed, what the new feed lacks is removed.
  */
-import { dropAll, putAll, rowsOf } from './batches.js';
+import { dropAll, keysOf, putAll, rowsOf } from './batches.js';
 import { entriesOf, newEntry } from './entries.js';
 import { fromRows, toRow } from './rows.js';
 import { seal } from './vault.js';
+import { forgetWords, noteWords, withWord, wordsIn } from './words.js';
 
 /** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {import('./outbox.js').Verdict} Verdict */
@@ -67,15 +68,15 @@ export function exchange(db, keys) {
         }),
       ));
       const made = new Map(verdicts.map(({ id, made }) => [id, made]));
-      return db.run(['records', 'outbox', 'meta'], 'readwrite', async tx => {
+      return db.run(['records', 'words', 'outbox', 'meta'], 'readwrite', async tx => {
         const outbox = tx.objectStore('outbox');
         const entries = await rowsOf(outbox, made);
         const stale = new Set(entries.filter(({ id, since }) => since !== made.get(id)).map(({ id }) => id));
         const sent = new Map(verdicts.filter(({ id, to }) => to === 'sent' && !stale.has(id)).map(({ id, answer }) => [id, answer]));
-        const rows = await rowsOf(tx.objectStore('records'), sent);
-        await putAll(tx.objectStore('records'), rows.map(row => {
-          const { position = null, received_at: receivedAt = null, receipt = row.receipt ?? null } = sent.get(row.id) ?? {};
-          return { ...row, position, receivedAt, receipt };
+        const here = await keysOf(tx.objectStore('records'), sent);
+        await noteWords(tx.objectStore('words'), here.map(id => {
+          const { position = null, received_at: receivedAt = null, receipt = null } = sent.get(id) ?? {};
+          return { id, position, receivedAt, receipt };
         }));
         await dropAll(outbox, sent);
         for (const entry of entries) {
@@ -83,7 +84,7 @@ export function exchange(db, keys) {
           if (reason) await outbox.put({ ...entry, ...reason, state: 'attention' });
         }
         const meta = tx.objectStore('meta');
-        const whole = !stale.size && rows.length === sent.size;
+        const whole = !stale.size && here.length === sent.size;
         if (!whole || !step) return { whole, stale };
         if ((await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== step.after) return { whole: false, stale };
         await meta.put(step.cursor, 'cursor');
@@ -109,7 +110,7 @@ export function exchange(db, keys) {
     async takeIn({ records, removed, after, cursor, more }, find) {
       const rows = await Promise.all(records.map(record => toRow(keys(), record)));
       const same = sameHere(records, find);
-      return db.run(['records', 'outbox', 'meta'], 'readwrite', async tx => {
+      return db.run(['records', 'words', 'outbox', 'meta'], 'readwrite', async tx => {
         const meta = tx.objectStore('meta');
         if ((await meta.get('staging')) || ((await meta.get('cursor')) ?? '') !== after) return { taken: new Set(), removed: [] };
         const store = tx.objectStore('records');
@@ -118,6 +119,7 @@ export function exchange(db, keys) {
         const taken = rows.filter(row => isTaken(row, waiting, same));
         const gone = removed.filter(id => !waiting.has(id));
         await Promise.all(gone.map(id => store.delete(id)));
+        await forgetWords(tx.objectStore('words'), gone);
         await putAll(store, taken);
         await Promise.all(taken.filter(row => waiting.has(row.id)).map(row => outbox.delete(row.id)));
         await meta.put(cursor, 'cursor');
@@ -174,13 +176,14 @@ export function exchange(db, keys) {
       const { opened } = await fromRows(keys(), staged);
       const same = sameHere(opened, find);
       const fetched = new Set(staged.map(row => row.id));
-      await db.run(['records', 'staging', 'outbox', 'meta'], 'readwrite', async tx => {
+      await db.run(['records', 'words', 'staging', 'outbox', 'meta'], 'readwrite', async tx => {
         const records = tx.objectStore('records');
         const outbox = tx.objectStore('outbox');
         const meta = tx.objectStore('meta');
         const staging = /** @type {Staging | undefined} */ (await meta.get('staging'));
         if (staging?.cursor !== reached) return;
         const waiting = await entriesOf(outbox);
+        await keepWords(records, tx.objectStore('words'), fetched);
         const lacking = (await records.getAllKeys()).filter(id => !waiting.has(id) && !fetched.has(id))
           .map(id => find(String(id))).filter(record => record !== undefined).sort(inFeedOrder);
         for (const record of lacking) {
@@ -202,6 +205,19 @@ export function exchange(db, keys) {
       }, { strict: true });
     },
   };
+}
+
+/**
+ * What the clinic said of records in its old feed stands in their own rows from now on: the words to come are of the new one.
+ *
+ * @param {any} records
+ * @param {any} words
+ * @param {Set<string>} fetched  what the new feed brings, with its own words
+ */
+async function keepWords(records, words, fetched) {
+  const said = new Map([...(await wordsIn(words))].filter(([id]) => !fetched.has(id)));
+  await putAll(records, (await rowsOf(records, said)).map(row => withWord(row, said)));
+  await words.clear();
 }
 
 /**

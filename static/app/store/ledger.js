@@ -6,6 +6,7 @@
  */
 import { Fault } from '../fault.js';
 import { observable } from '../observable.js';
+import { rowsOf } from './batches.js';
 import { carrying, fromNote } from './carrying.js';
 import { database } from './db.js';
 import { draftBook } from './drafts.js';
@@ -17,6 +18,7 @@ import { inPlaceOf } from './outbox.js';
 import { fromRows, toRow } from './rows.js';
 import { LEDGER_STEPS } from './schema.js';
 import { unseal } from './vault.js';
+import { gatherWords, withWord, wordsIn } from './words.js';
 
 /** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {import('./outbox.js').Entry} Entry */
@@ -76,11 +78,22 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
   }
 
   async function readAll() {
-    const all = await db.run(['records'], 'readonly', tx => tx.objectStore('records').getAll());
-    const found = await fromRows(opened(), all);
+    await db.run(['words'], 'readwrite', tx => gatherWords(tx.objectStore('words'))).catch(error => onProblem?.(error));
+    const found = await fromRows(opened(), await rowsHere(store => store.getAll()));
     byId.clear();
     show(found.opened);
     broken.set(found.broken);
+  }
+
+  /**
+   * @param {(records: any) => Promise<import('./rows.js').Row[]>} read
+   * @returns {Promise<import('./rows.js').Row[]>}  with the clinic's latest word on each
+   */
+  function rowsHere(read) {
+    return db.run(['records', 'words'], 'readonly', async tx => {
+      const [rows, words] = await Promise.all([read(tx.objectStore('records')), wordsIn(tx.objectStore('words'))]);
+      return rows.map(row => withWord(row, words));
+    });
   }
 
   /** @param {LedgerRecord[]} changed */
@@ -154,9 +167,8 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
     try {
       if (ids === 'all' && keys) await readAll();
       if (Array.isArray(ids) && ids.length && keys) {
-        const fresh = await db.run(['records'], 'readonly', tx =>
-          Promise.all(ids.map(id => tx.objectStore('records').get(id))));
-        show((await fromRows(opened(), fresh.filter(Boolean))).opened);
+        const fresh = await rowsHere(store => rowsOf(store, new Map(ids.map(id => [id, null]))));
+        show((await fromRows(opened(), fresh)).opened);
       }
       await readOutbox();
     } catch (error) {

@@ -7,7 +7,8 @@
  *     meta      key -> lock, attempts, cursor, staging, recheck, complete, lastHeard; recovery, recoveryDue, recoveryAgain (`recovery.js`);
  *               carrying (`carrying.js`)
  *     records   {id, position, receivedAt, receipt, iv, sealed}
- *     staging   the same, while a new feed is fetched
+ *     words     {at, said: [{id, position, receivedAt, receipt}]}; what the clinic said of records that were sent (`words.js`)
+ *     staging   as records, while a new feed is fetched
  *     outbox    {id, sequence, state, since, carried, offered, iv, sealed}
  *     drafts    {name, iv, sealed}; the name is a keyed hash
  *     kept      the same, for what can be made again
@@ -26,6 +27,9 @@ export const LEDGER_STEPS = [
   },
   db => {
     db.createObjectStore('kept', { keyPath: 'name' });
+  },
+  db => {
+    db.createObjectStore('words', { keyPath: 'at', autoIncrement: true });
   },
 ];
 

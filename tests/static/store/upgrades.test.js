@@ -1,7 +1,8 @@
 /**
  * What earlier versions of the app left on phones (`fixtures/phone/`, each written by the code of its time), opened with today's:
  * nothing is lost, and work goes on. `ledger-1`: the first version; `ledger-2`: with what is kept; `ledger-2-carrying`: with the
- * receipts, the second way to the keys and what is carried, which needed no new stores.
+ * receipts, the second way to the keys and what is carried, which needed no new stores; `ledger-3`: with the clinic's word on what was
+ * sent in rows of its own.
  */
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';

@@ -13,7 +13,7 @@ export async function dump(name) {
     const objects = db.transaction(store).objectStore(store);
     const [values, keys] = [await settled(objects.getAll()), await settled(objects.getAllKeys())];
     const indexes = [...objects.indexNames].map(index => ({ name: index, keyPath: objects.index(index).keyPath }));
-    stores[store] = { keyPath: objects.keyPath, indexes, rows: values.map((value, at) => [keys[at], packed(value)]) };
+    stores[store] = { keyPath: objects.keyPath, ...(objects.autoIncrement && { autoIncrement: true }), indexes, rows: values.map((value, at) => [keys[at], packed(value)]) };
   }
   const { version } = db;
   db.close();
@@ -27,8 +27,8 @@ export async function dump(name) {
 export async function restore(name, { version, stores }) {
   const request = indexedDB.open(name, version);
   request.onupgradeneeded = () => {
-    for (const [store, { keyPath, indexes }] of Object.entries(stores)) {
-      const made = request.result.createObjectStore(store, keyPath === null ? {} : { keyPath });
+    for (const [store, { keyPath, autoIncrement = false, indexes }] of Object.entries(stores)) {
+      const made = request.result.createObjectStore(store, keyPath === null ? {} : { keyPath, autoIncrement });
       for (const index of indexes) made.createIndex(index.name, index.keyPath);
     }
   };
