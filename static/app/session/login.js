@@ -58,7 +58,7 @@ export function makeSession({ device, server, store, marker, tabs = new Broadcas
     // The app may have been closed in the middle of it.
     if (emptied?.due) await finishEmptying(emptied);
     const account = await device.get('account');
-    if (account) return enter(account.user, account.clinic);
+    if (account) return show(account.user, account.clinic);
     session.set({ ...NOBODY, emptied: emptied && { ...emptied, due: false } });
     // A browser that the server knows, or that bears our mark, on a phone that knows nothing: the storage was cleared.
     if (isNew && marker?.get()) noteStorage({ cleared: true });
@@ -72,9 +72,19 @@ export function makeSession({ device, server, store, marker, tabs = new Broadcas
    * @param {Clinic} clinic
    */
   async function enter(user, clinic) {
+    await device.set('account', { user, clinic });
+    await show(user, clinic);
+  }
+
+  /**
+   * Writes nothing that is here already: a phone without room shows who it belongs to.
+   *
+   * @param {User} user
+   * @param {Clinic} clinic
+   */
+  async function show(user, clinic) {
     const { id } = await device.identity();
     const ledger = await store.openStore({ author: user.username, clinic: clinic.id, device: id });
-    await device.set('account', { user, clinic });
     marker?.set();
     const phase = (await ledger.hasSecret()) ? 'locked' : 'no-secret';
     change({ phase, user, clinic, clinics: [], waitUntil: await ledger.waitUntil() });

@@ -134,6 +134,18 @@ test('later the phone opens with the secret alone, offline, and is the same devi
   assert.equal(phone.ledger.get().device, first.server.device.id);
 });
 
+test('a phone without any room still shows who it belongs to, and asks for the secret', async t => {
+  const first = await working();
+  const { put } = IDBObjectStore.prototype;
+  IDBObjectStore.prototype.put = () => {
+    throw new DOMException('no room', 'QuotaExceededError');
+  };
+  t.after(() => Object.assign(IDBObjectStore.prototype, { put }));
+  const later = first.again();
+  await later.open();
+  assert.deepEqual([later.phase(), later.session.get().user.username], ['locked', 'noor']);
+});
+
 test('wrong secrets say when the next try counts, after a restart too', async () => {
   const first = await working();
   await first.lock();
