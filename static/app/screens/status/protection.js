@@ -2,14 +2,18 @@
 import { useObservable } from '../../observable.js';
 import { Notice } from '../../parts/notice/notice.js';
 import { broken } from '../../store/store.js';
-import { storageState } from '../../store/protection.js';
-import { html } from '../../vendor/preact.js';
+import { measureStorage, storageState } from '../../store/protection.js';
+import { html, useEffect } from '../../vendor/preact.js';
 import { say, sayCount } from '../../words/say.js';
 import { sizeWords } from './size-words.js';
 
 export function Protection() {
   const damaged = useObservable(broken);
   const { asked, persisted, usage, quota, cleared } = useObservable(storageState);
+
+  // What was fetched since the last save counts too.
+  useEffect(() => void measureStorage(), []);
+
   return html`<section class="stack tight" aria-labelledby="protection">
     <h2 id="protection">${say('This phone’s storage')}</h2>
     ${cleared &&
