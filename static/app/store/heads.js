@@ -20,8 +20,9 @@
  * @property {Map<string, LedgerRecord>} byId
  * @property {Map<string, string[]>} supersededBy
  * @property {Map<string, LedgerRecord>} retractions  by the id that is taken back
- * @property {Map<string, LedgerRecord[]>} byKind  by kind, and by kind and patient
+ * @property {Map<string, Kind>} byKind
  */
+/** @typedef {{all: LedgerRecord[], of: Map<string, LedgerRecord[]>}} Kind  `of`: by patient */
 
 /** @type {WeakMap<readonly LedgerRecord[], Index>} */
 const indexes = new WeakMap();
@@ -42,7 +43,8 @@ export function find(records, id) {
  */
 export function heads(records, kind, patient) {
   const { byKind, supersededBy, retractions } = indexOf(records);
-  return (byKind.get(patient ? `${kind} ${patient}` : kind) ?? [])
+  const found = byKind.get(kind);
+  return ((patient ? found?.of.get(patient) : found?.all) ?? [])
     .filter(record => !supersededBy.has(record.id) && !retractions.has(record.id))
     .sort((a, b) => (a.id < b.id ? 1 : -1));
 }
@@ -108,13 +110,25 @@ function indexOf(records) {
   const index = { byId: new Map(), supersededBy: new Map(), retractions: new Map(), byKind: new Map() };
   for (const record of records) {
     index.byId.set(record.id, record);
-    append(index.byKind, record.kind, record);
-    append(index.byKind, `${record.kind} ${record.patient}`, record);
+    const { all, of } = kindOf(index, record.kind);
+    all.push(record);
+    append(of, record.patient, record);
     for (const older of record.supersedes) append(index.supersededBy, older, record.id);
   }
-  index.retractions = effective(index.byKind.get('retraction') ?? [], index.supersededBy);
+  index.retractions = effective(index.byKind.get('retraction')?.all ?? [], index.supersededBy);
   indexes.set(records, index);
   return index;
+}
+
+/**
+ * @param {Index} index
+ * @param {string} name
+ * @returns {Kind}  a new one where there was none
+ */
+function kindOf({ byKind }, name) {
+  const known = byKind.get(name) ?? { all: [], of: new Map() };
+  byKind.set(name, known);
+  return known;
 }
 
 /**

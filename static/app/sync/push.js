@@ -111,7 +111,7 @@ export async function push(ledger, server) {
  * @returns {Promise<Told | null>}  null: too much or refused as a whole, to be tried in halves
  */
 async function answerTo(batch, ledger, server) {
-  const seals = new Map(ledger.outbox.get().map(({ id, carried }) => [id, carried?.tag]));
+  const seals = new Map(ledger.outbox.get().flatMap(({ id, carried }) => (carried ? [[id, carried.tag]] : [])));
   const post = (/** @type {LedgerRecord[]} */ records) =>
     server.call('POST', `/api/v1/clinics/${ledger.clinic}/push`, {
       body: { device: ledger.device, records: records.map(record => bare(record, seals.get(record.id))) },
