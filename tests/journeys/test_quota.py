@@ -103,6 +103,13 @@ def fill_form(page, details: Details) -> PatientForm:
     return form
 
 
+def expect_typed(form: PatientForm, details: Details) -> None:
+    form.arrive()
+    expect(form.page.get_by_text("This is what you had typed before")).to_be_visible()
+    expect(form.field("Full name")).to_have_value(details.full_name)
+    expect(form.field("Hospital number")).to_have_value(details.hospital_number)
+
+
 def told(page):
     return page.get_by_text(FULL).first
 
@@ -110,7 +117,7 @@ def told(page):
 def test_a_save_for_which_there_is_no_room_is_said_not_to_be_one_and_all_that_was_typed_stays(
     take_up, phone, server, quota
 ):
-    """Not even a draft fits. It outlives the page; with room again it is saved, and sent once."""
+    """Not even a draft fits. It outlives screen and page; with room again it is saved, and sent once."""
     typed = somebody()
     take_up(SOME_ROOM)
     before = len(server.ledger())
@@ -119,17 +126,17 @@ def test_a_save_for_which_there_is_no_room_is_said_not_to_be_one_and_all_that_wa
     form.save()
     expect(phone.page.get_by_text("Not saved yet. Nothing you entered is lost.")).to_be_visible()
     expect(told(phone.page)).to_be_visible()
-    form.arrive()
     steps.expect_sent(form)
     assert len(server.ledger()) == before
 
-    quota.lift()
+    form.back()
+    Patients(phone.page).new()
+    expect_typed(form, typed)
     phone.page.reload()
+    Unlock(phone.page).arrive()
+    quota.lift()
     Unlock(phone.page).enter()
-    form.arrive()
-    expect(phone.page.get_by_text("This is what you had typed before")).to_be_visible()
-    expect(form.field("Full name")).to_have_value(typed.full_name)
-    expect(form.field("Hospital number")).to_have_value(typed.hospital_number)
+    expect_typed(form, typed)
     form.save()
     case = Case(phone.page)
     case.arrive()
