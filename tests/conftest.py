@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from django.contrib.auth.hashers import Argon2PasswordHasher
 from hypothesis import settings
 from playwright.sync_api import Browser, Playwright, expect, sync_playwright
 
@@ -20,6 +21,11 @@ from tests.journeys.browser.device import LIMIT_MS
 settings.register_profile("usual", max_examples=30, deadline=None)
 settings.register_profile("long", max_examples=300, deadline=None)
 settings.load_profile("usual")
+
+# The site's own way to hash, made cheap in this process: how hard a password is to guess is not what is tested here.
+Argon2PasswordHasher.time_cost = 1
+Argon2PasswordHasher.memory_cost = 1024
+Argon2PasswordHasher.parallelism = 1
 
 
 @pytest.fixture(scope="session")

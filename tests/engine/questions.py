@@ -1,6 +1,7 @@
 """What both engines are asked: each list is long enough that the two would differ somewhere if they could."""
 
 import json
+from functools import cache
 from typing import Any
 
 from planner import desk
@@ -9,7 +10,7 @@ from tests.planner.generated_cases import generated_cases
 from tests.planner.tables.own_table import OWN, TOML
 
 CASES = 1200
-PLANNED_EVERY = 12
+PLANNED_EVERY = 24
 """Every so many cases, each option is planned, signed and made into a card."""
 DRAWN_EVERY = 15
 """Every so many cards are drawn as a page too."""
@@ -46,6 +47,10 @@ def ask(name: str, **fields: Any) -> str:
     return json.dumps({"ask": name, **fields}, ensure_ascii=False)
 
 
+answer = cache(desk.answer)
+"""The server's; what a later question is built from is answered once."""
+
+
 def proposals() -> list[str]:
     """The generated cases."""
     return [ask("propose", case=case) for case in generated_cases(CASES, seed=2)]
@@ -54,8 +59,8 @@ def proposals() -> list[str]:
 def combinations(asked: list[str], answered: list[str]) -> list[str]:
     """The same cases again, with a horizontal option and what may go beside it done at one sitting."""
     questions: list[str] = []
-    for question, answer in zip(asked, answered, strict=True):
-        found = json.loads(answer).get("answer", {"options": [], "additions": []})
+    for question, said in zip(asked, answered, strict=True):
+        found = json.loads(said).get("answer", {"options": [], "additions": []})
         horizontal = [option["id"] for option in found["options"] if option["doses"]][:1]
         beside = [option["id"] for option in found["additions"] if option["doses"]]
         named = [*horizontal, *beside[len(questions) % 3 :: 3][:2]]
@@ -68,13 +73,13 @@ def lines_to_the_card(asked: list[str], answered: list[str]) -> list[str]:
     """From proposals on: plan, compare, sign, card and page, each built from the server's answer before it."""
     questions: list[str] = []
     cards = 0
-    for question, answer in list(zip(asked, answered, strict=True))[::PLANNED_EVERY]:
+    for question, said in list(zip(asked, answered, strict=True))[::PLANNED_EVERY]:
         case = json.loads(question)["case"]
-        found = json.loads(answer).get("answer", {"options": [], "additions": []})
+        found = json.loads(said).get("answer", {"options": [], "additions": []})
         combined = [found["combined"]] if found.get("combined") else []
         for option in [*found["options"], *found["additions"], *combined]:
             questions.append(_draft(case, option))
-            plan = json.loads(desk.answer(questions[-1])).get("answer")
+            plan = json.loads(answer(questions[-1])).get("answer")
             if plan is None:
                 continue
             drawn = [_drawn(dose) for dose in plan["option"]["doses"]]
@@ -83,7 +88,7 @@ def lines_to_the_card(asked: list[str], answered: list[str]) -> list[str]:
             pieces = {
                 "patient": PATIENT,
                 "plan": plan,
-                "signature": json.loads(desk.answer(questions[-1]))["answer"],
+                "signature": json.loads(answer(questions[-1]))["answer"],
             }
             questions.append(ask("card", **pieces))
             if cards % DRAWN_EVERY == 0:

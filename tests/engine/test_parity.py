@@ -12,7 +12,6 @@ import pytest
 
 from clinic.build.folders import folders
 from clinic.build.node import run_node
-from planner import desk
 from tests.engine import questions
 
 pytestmark = pytest.mark.node
@@ -24,12 +23,12 @@ ANSWERS = "tests/engine/answers.mjs"
 def asked():
     """Every question with the server's answer."""
     proposals = questions.proposals()
-    answered = [desk.answer(question) for question in proposals]
+    answered = [questions.answer(question) for question in proposals]
     combined = questions.combinations(proposals, answered)
     proposals += combined
-    answered += [desk.answer(question) for question in combined]
+    answered += [questions.answer(question) for question in combined]
     more = questions.lines_to_the_card(proposals, answered) + questions.own_results() + questions.odd_questions()
-    return dict(zip(proposals, answered, strict=True)) | {question: desk.answer(question) for question in more}
+    return dict(zip(proposals, answered, strict=True)) | {question: questions.answer(question) for question in more}
 
 
 @pytest.fixture(scope="module")
