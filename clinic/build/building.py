@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from clinic.build.bundles import bundles
-from clinic.build.compression import compress, forget, uncompressed
+from clinic.build.compression import BEST, compress, forget, uncompressed
 from clinic.build.engine import build_bundles, missing_bundles
 from clinic.build.lock import only_builder
 from clinic.build.packages import install_packages, missing_packages
@@ -25,8 +25,10 @@ TOLD_EVERY = 10
 """Per cent."""
 
 
-def build(folders: Folders, steps: Steps) -> Release:
+def build(folders: Folders, steps: Steps, *, quality: int = BEST) -> Release:
     """Make everything under ``.build/`` that is missing or out of date; a second run does next to nothing.
+
+    ``quality`` is that of the compressed forms: a folder of many starts deserves the best.
 
     Raises BuildFailed.
     """
@@ -46,7 +48,7 @@ def build(folders: Folders, steps: Steps) -> Release:
             step.outcome = release.name
         if lacking := uncompressed(folders.site):
             with steps.step("Compressing for the network (the engine takes a minute, once)") as step:
-                compress(lacking, folders.compressed, progress=_percentage(lacking, step.progress))
+                compress(lacking, folders.compressed, progress=_percentage(lacking, step.progress), quality=quality)
         for language, path in catalogue_files(folders.project).items():
             write_whole(folders.locale / language / "LC_MESSAGES" / "django.mo", for_the_server(path))
         publish(release, folders)

@@ -1,4 +1,4 @@
-"""brotli and gzip beside every served file, at their best, done once for each content."""
+"""brotli and gzip beside every served file, done once for each content."""
 
 from __future__ import annotations
 
@@ -18,6 +18,8 @@ if TYPE_CHECKING:
 SMALLEST = 200
 ALREADY_COMPRESSED = frozenset({".png", ".br", ".gz"})
 PIECE = 512 * 1024
+BEST = 11
+"""Of brotli's qualities."""
 
 
 def uncompressed(folder: Path) -> tuple[Path, ...]:
@@ -27,10 +29,10 @@ def uncompressed(folder: Path) -> tuple[Path, ...]:
     return tuple(sorted(lacking, key=lambda path: path.stat().st_size, reverse=True))
 
 
-def compress(files: Sequence[Path], remembered: Path, *, progress: Callable[[int], None]) -> None:
+def compress(files: Sequence[Path], remembered: Path, *, progress: Callable[[int], None], quality: int = BEST) -> None:
     """Write the compressed forms; ``progress`` gets the bytes compressed since its last call, from several threads."""
     with ThreadPoolExecutor(max_workers=2) as pool:
-        for done in [pool.submit(_compress_file, path, remembered, progress) for path in files]:
+        for done in [pool.submit(_compress_file, path, remembered, progress, quality) for path in files]:
             done.result()
 
 
@@ -43,17 +45,17 @@ def forget(remembered: Path, served: Path) -> None:
             path.unlink()
 
 
-def _compress_file(path: Path, remembered: Path, progress: Callable[[int], None]) -> None:
+def _compress_file(path: Path, remembered: Path, progress: Callable[[int], None], quality: int) -> None:
     content = path.read_bytes()
     for beside, encode in zip(_beside(path), (_brotli, _gzip), strict=True):
         kept = remembered / f"{_key(content)}{beside.suffix}"
         if not kept.is_file():
-            write_whole(kept, encode(content, progress))
+            write_whole(kept, encode(content, progress, quality))
         write_whole(beside, kept.read_bytes())
 
 
-def _brotli(content: bytes, progress: Callable[[int], None]) -> bytes:
-    compressor = brotli.Compressor(quality=11, lgwin=24)
+def _brotli(content: bytes, progress: Callable[[int], None], quality: int) -> bytes:
+    compressor = brotli.Compressor(quality=quality, lgwin=24)
     parts = []
     for start in range(0, len(content), PIECE):
         piece = content[start : start + PIECE]
@@ -62,7 +64,7 @@ def _brotli(content: bytes, progress: Callable[[int], None]) -> bytes:
     return b"".join([*parts, compressor.finish()])
 
 
-def _gzip(content: bytes, _progress: Callable[[int], None]) -> bytes:
+def _gzip(content: bytes, _progress: Callable[[int], None], _quality: int) -> bytes:
     return gzip.compress(content, mtime=0)
 
 

@@ -12,6 +12,8 @@ from clinic.build.steps import Steps
 
 LINKED = ("node_modules", "planner", "static", "clinic/shell")
 COPIED = ("pyproject.toml", "package.json", "package-lock.json")
+QUICK = 5
+"""A release that is fetched once or twice is not worth the seconds of the best compression."""
 
 
 def copy_build(build_folder: Path, copy: Path) -> Path:
@@ -35,7 +37,7 @@ def altered_tree(folder: Path, *, copying: str) -> Path:
 
 def deploy(project: Path, build_folder: Path) -> Release:
     """Build the tree in ``project`` into ``build_folder``; who serves that gives out the new release at once."""
-    return build(Folders(project=project, build=build_folder), Steps(io.StringIO()))
+    return build(Folders(project=project, build=build_folder), Steps(io.StringIO()), quality=QUICK)
 
 
 def _link(source: str, target: str) -> None:
