@@ -2,7 +2,7 @@
 
 - ``models``: ``Record``, ``Supersession``, ``FeedCounter``; they and the database's own triggers (``guards``) refuse
   to update or delete
-- ``commands``: the one way to write: lock the clinic's counter, append
+- ``commands``: the one way to write: lock the clinic's counter, append; ``rows`` hands the rows to the database
 - ``heads``: which records are current, as a query and as a pure function
 - ``upto``: records up to a position, found by what else is asked of them
 

@@ -18,6 +18,12 @@ from uuid import UUID
 from django.db import transaction
 
 from clinic.ledger.models import FeedCounter, Record, Supersession
+from clinic.ledger.rows import insert
+
+OF_A_RECORD = (
+    "id", "clinic", "position", "kind", "patient", "author", "device", "recorded_at", "body", "digest", "about",
+    "received_at",
+)  # fmt: skip
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -50,39 +56,48 @@ def lock_feed(clinic: UUID) -> FeedCounter:
     return feed
 
 
-def append(feed: FeedCounter, entries: Sequence[Entry], *, received_at: datetime) -> list[Record]:
-    """Give each entry the next position and insert it; ``feed`` comes from :func:`lock_feed` in this transaction.
+def end_of_feed(clinic: UUID) -> int | None:
+    """The position of the clinic's last record, without a lock; None while the clinic has no feed."""
+    return FeedCounter.objects.filter(clinic_id=clinic).values_list("position", flat=True).first()
+
+
+def append(feed: FeedCounter, entries: Sequence[Entry], *, received_at: datetime) -> range:
+    """Insert the entries; the positions that they got. ``feed`` comes from :func:`lock_feed` in this transaction.
 
     Raises IntegrityError when an id is taken or a superseded record does not exist.
     """
     if not transaction.get_connection().in_atomic_block:
         raise transaction.TransactionManagementError("append belongs into the transaction that locked the feed")
-    records = [
-        Record(
-            id=entry.id,
-            clinic_id=feed.clinic_id,
-            position=feed.position + place,
-            kind=entry.kind,
-            patient=entry.patient,
-            author_id=entry.author,
-            device=entry.device,
-            recorded_at=entry.recorded_at,
-            body=entry.body,
-            digest=entry.digest,
-            about_id=entry.about,
-            received_at=received_at,
-        )
-        for place, entry in enumerate(entries, start=1)
-    ]
-    Record.objects.bulk_create(records)
-    Supersession.objects.bulk_create(
-        Supersession(record_id=entry.id, superseded_id=superseded)
-        for entry in entries
-        for superseded in entry.supersedes
+    positions = range(feed.position + 1, feed.position + 1 + len(entries))
+    if not entries:
+        return positions
+    insert(
+        Record,
+        OF_A_RECORD,
+        (
+            (
+                entry.id,
+                feed.clinic_id,
+                position,
+                entry.kind,
+                entry.patient,
+                entry.author,
+                entry.device,
+                entry.recorded_at,
+                entry.body,
+                entry.digest,
+                entry.about,
+                received_at,
+            )
+            for position, entry in zip(positions, entries, strict=True)
+        ),
     )
-    feed.position += len(records)
+    links = [(entry.id, superseded) for entry in entries for superseded in entry.supersedes]
+    if links:
+        insert(Supersession, ("record", "superseded"), links)
+    feed.position = positions.stop - 1
     feed.save(update_fields=["position"])
-    return records
+    return positions
 
 
 @transaction.atomic

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Annotated
 from uuid import UUID
 
@@ -42,6 +43,12 @@ class Envelope:
     def sameness(self) -> frozenset[tuple[str, object]]:
         """What two envelopes agree in when they are of one record: everything, but for the order of ``supersedes``."""
         return frozenset((vars(self) | {"supersedes": frozenset(self.supersedes)}).items())
+
+
+@lru_cache(maxsize=2000)
+def as_uuid(text: str) -> UUID:
+    """An id of an envelope, which a batch asks for many times over: its device, its patients, what it supersedes."""
+    return UUID(text)
 
 
 def of_record(record: Record) -> Envelope:

@@ -10,7 +10,7 @@ from uuid import UUID
 from clinic.ledger.commands import Entry
 from clinic.ledger.heads import RETRACTION
 from clinic.sync import carried
-from clinic.sync.envelope import Envelope, Pushed
+from clinic.sync.envelope import Envelope, Pushed, as_uuid
 from clinic.sync.kinds import KINDS
 from clinic.sync.kinds.kind import Incoming, Kind, Owner
 from clinic.sync.known import Known
@@ -38,18 +38,18 @@ def examine(clinic: UUID, sender: Sender, pushed: Pushed, *, now: datetime) -> I
         if pushed.seal is not None and envelope.author != sender.username:
             sender = carried.maker(clinic, pushed, now=now)
         _require_ones_own(pushed, kind, sender)
-    supersedes = tuple(map(UUID, envelope.supersedes))
+    supersedes = tuple(map(as_uuid, envelope.supersedes))
     if len(set(supersedes)) != len(supersedes):
         raise Rejected("supersedes_repeated", "A superseded record is named twice.", field="supersedes")
-    if UUID(envelope.id) in supersedes:
+    if as_uuid(envelope.id) in supersedes:
         raise Rejected("supersedes_itself", "A record cannot supersede itself.", field="supersedes")
     value, text = _read(envelope, pushed.body)
     entry = Entry(
-        id=UUID(envelope.id),
+        id=as_uuid(envelope.id),
         kind=kind.name,
-        patient=UUID(envelope.patient),
+        patient=as_uuid(envelope.patient),
         author=envelope.author,
-        device=UUID(envelope.device),
+        device=as_uuid(envelope.device),
         recorded_at=envelope.recorded_at,
         supersedes=supersedes,
         body=text,
@@ -69,7 +69,7 @@ def _require_ones_own(pushed: Pushed, kind: Kind[Any], sender: Sender) -> None:
             text = "The receipt of this record, which another account made, is not one that this server gave."
             raise Rejected("receipt_invalid", text, field="receipt")
         raise Rejected("author_differs", "The record was made by another account.", field="author")
-    if UUID(envelope.device) not in sender.devices:
+    if as_uuid(envelope.device) not in sender.devices:
         text = "The record was made on a device that this account never signed in from."
         raise Rejected("device_unknown", text, field="device", retryable=True)
     if sender.role not in kind.writers:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass, field
 from typing import TypeVar
 from uuid import UUID
@@ -68,22 +68,26 @@ class Known:
             self.gone.add(entry.about)
 
 
-def load(clinic: UUID, ids: Iterable[UUID], *, authors: frozenset[str] = frozenset()) -> Known:
+def load(clinic: UUID, ids: AbstractSet[UUID], *, authors: frozenset[str] = frozenset()) -> Known:
     """What the ledger knows of ``ids``: three queries, however many they are, and one more for ``authors``."""
-    wanted = set(ids)
-    records = Record.objects.filter(clinic=clinic, pk__in=wanted).only("id", "kind", "patient", "digest", "body")
-    superseded = Supersession.objects.filter(superseded__in=wanted).values_list("superseded_id", flat=True)
-    retracted = Record.objects.filter(about__in=wanted, kind=RETRACTION).values_list("about_id", flat=True)
-    return Known(
-        {
-            record.pk: Reference(
-                id=record.pk, kind=record.kind, patient=record.patient, digest=record.digest, body=record.body
-            )
-            for record in records
-        },
-        {*superseded, *(target for target in retracted if target)},
-        _with_an_account(authors) if authors else authors,
-    )
+    records, gone = (_records(clinic, ids), _gone(ids)) if ids else ({}, set())
+    return Known(records, gone, _with_an_account(authors) if authors else authors)
+
+
+def _records(clinic: UUID, ids: AbstractSet[UUID]) -> dict[UUID, Reference]:
+    records = Record.objects.filter(clinic=clinic, pk__in=ids).only("id", "kind", "patient", "digest", "body")
+    return {
+        record.pk: Reference(
+            id=record.pk, kind=record.kind, patient=record.patient, digest=record.digest, body=record.body
+        )
+        for record in records
+    }
+
+
+def _gone(ids: AbstractSet[UUID]) -> set[UUID]:
+    superseded = Supersession.objects.filter(superseded__in=ids).values_list("superseded_id", flat=True)
+    retracted = Record.objects.filter(about__in=ids, kind=RETRACTION).values_list("about_id", flat=True)
+    return {*superseded, *(target for target in retracted if target)}
 
 
 def _with_an_account(authors: frozenset[str]) -> frozenset[str]:

@@ -5,8 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from clinic.ledger.models import Record
-
 
 class Status(StrEnum):
     """What became of it."""
@@ -42,10 +40,9 @@ class Result:
     retryable: bool | None = None
 
 
-def stored(status: Status, record: Record, receipt: str) -> Result:
+def stored(status: Status, record_id: str, *, position: int, received_at: str, receipt: str) -> Result:
     """The record is in the ledger."""
-    received_at = record.received_at.isoformat()
-    return Result(id=str(record.pk), status=status, position=record.position, received_at=received_at, receipt=receipt)
+    return Result(id=record_id, status=status, position=position, received_at=received_at, receipt=receipt)
 
 
 def rejected(record_id: str | None, why: Rejected) -> Result:

@@ -41,7 +41,7 @@ def test_a_push_costs_a_fixed_number_of_queries(cast, django_assert_num_queries)
     records = [cast.surgeon.pen.patient(hospital_number=f"H-{number}") for number in range(50)]
     cast.surgeon.accepted(cast.surgeon.pen.patient())
 
-    # session, account, membership, device, devices; look, begin, lock, look again, insert, counter,
+    # session, account, membership, device, devices; where the feed ends, look, begin, lock, insert, counter,
     # end, where the feed stands, audit trail
     with django_assert_num_queries(14):
         cast.surgeon.accepted(*records)

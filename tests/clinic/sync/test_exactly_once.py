@@ -8,6 +8,7 @@ import pytest
 from django.db import connection
 
 from clinic.ledger.models import Record
+from clinic.sync import judge
 from tests.clinic.cast import Person, sign_in
 
 
@@ -110,6 +111,37 @@ def test_a_duplicate_stays_one_after_the_rules_have_become_stricter(cast, monkey
     monkeypatch.setattr("clinic.sync.judge.examine", lambda *_: pytest.fail("judged again"))
 
     assert cast.surgeon.results(record)[0]["status"] == "duplicate"
+
+
+def meanwhile(monkeypatch, happens):
+    """Between the look for the records and the lock, once."""
+    honest, waiting = judge.examine, [happens]
+
+    def examine(*arguments, **named):
+        if waiting:
+            waiting.pop()()
+        return honest(*arguments, **named)
+
+    monkeypatch.setattr(judge, "examine", examine)
+
+
+def test_a_record_that_another_tab_brought_after_the_look_is_found_under_the_lock(cast, monkeypatch):
+    records = [cast.surgeon.pen.patient(hospital_number=f"H-{number}") for number in range(2)]
+    meanwhile(monkeypatch, lambda: cast.surgeon.accepted(records[1]))
+
+    results = cast.surgeon.results(*records)
+
+    assert [(result["status"], result["position"]) for result in results] == [("accepted", 2), ("duplicate", 1)]
+
+
+def test_an_id_that_another_clinic_took_after_the_look_is_refused_and_the_others_enter(cast, monkeypatch):
+    records = [cast.surgeon.pen.patient(hospital_number=f"H-{number}") for number in range(2)]
+    theirs = cast.stranger.pen.patient() | {"id": records[1]["id"], "patient": records[1]["id"]}
+    meanwhile(monkeypatch, lambda: cast.stranger.accepted(theirs))
+
+    results = cast.surgeon.results(*records)
+
+    assert [(result["status"], result["code"]) for result in results] == [("accepted", None), ("rejected", "id_reused")]
 
 
 @pytest.mark.parametrize("seed", range(5))
