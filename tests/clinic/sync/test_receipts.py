@@ -1,10 +1,13 @@
 """What the server once took it takes again, by anybody's hand, and nothing that it did not."""
 
+import base64
+import json
 import random
 import re
 
 import pytest
 from django.test import override_settings
+from django.utils.crypto import salted_hmac
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from hypothesis.extra.django import TestCase
@@ -83,6 +86,15 @@ def test_a_receipt_outlives_a_new_secret_as_long_as_the_former_one_is_named(cast
     settings.SECRET_KEY_FALLBACKS = [former]
     assert is_genuine(receipt, envelope)
     assert receipt_of(envelope) != receipt
+
+
+def test_a_receipt_is_made_as_it_always_was(cast):
+    """Devices hold receipts for years: by the framework's own derivation of the key, over the same text."""
+    envelope = split(cast.surgeon.pen.patient() | {"supersedes": ["b" * 8 + "-bbbb-7bbb-8bbb-" + "b" * 12]}).envelope
+    text = json.dumps(vars(envelope) | {"supersedes": sorted(envelope.supersedes)}, sort_keys=True)
+    made = salted_hmac("clinic.sync.receipt.1", text.replace(", ", ",").replace(": ", ":"), algorithm="sha256")
+
+    assert receipt_of(envelope) == base64.urlsafe_b64encode(made.digest()[:16]).decode().rstrip("=")
 
 
 @pytest.mark.parametrize("by", ["orthoptist", "theatre_nurse", "coordinator", "surgeon"])
