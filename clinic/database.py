@@ -3,6 +3,9 @@
 SQLite: write-ahead log (readers never wait for the writer), foreign keys, full synchronisation (a record that was
 answered *accepted* survives a power cut), and ``IMMEDIATE`` transactions: a writer takes the lock when it begins, so it
 waits in the queue of ``timeout`` seconds instead of failing half-way.
+
+A connection serves the requests of a minute: with a new one for each the schema is read again every time, and whenever
+the last one closes, the log is written back and thrown away.
 """
 
 from __future__ import annotations
@@ -15,6 +18,7 @@ from django.core.exceptions import ImproperlyConfigured
 
 SQLITE_PRAGMAS = "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;"
 LOCK_WAIT_SECONDS = 20
+REUSED_SECONDS = 60
 
 
 def database(url: str) -> dict[str, Any]:
@@ -42,7 +46,7 @@ def database(url: str) -> dict[str, Any]:
                 "PASSWORD": unquote(parts.password or ""),
                 "HOST": options.pop("host", None) or parts.hostname or "",
                 "PORT": str(port or ""),
-                "CONN_MAX_AGE": 60,
+                "CONN_MAX_AGE": REUSED_SECONDS,
                 "CONN_HEALTH_CHECKS": True,
                 "OPTIONS": options,
             }
@@ -55,6 +59,7 @@ def sqlite(path: Path) -> dict[str, Any]:
     return {
         "ENGINE": "django.db.backends.sqlite3",
         "NAME": path,
+        "CONN_MAX_AGE": REUSED_SECONDS,
         "OPTIONS": {
             "transaction_mode": "IMMEDIATE",
             "timeout": LOCK_WAIT_SECONDS,
