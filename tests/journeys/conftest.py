@@ -5,9 +5,10 @@
     screens/    one module for each screen of the app, in the words that a person reads on it
     steps.py    what several journeys do on the way to their own promise
 
-A test has a server of its own with the demo clinic freshly loaded, unless its module says that it shares one. All
-serve one build of the present tree. When a test ends, each device must have seen no error, warning, policy violation or
-failed request that the journey did not call for.
+A test has a server of its own with the demo clinic freshly loaded, unless its module says that it shares one; who
+minds neither that nor what was done on the phone before asks for one that is ``settled`` already. All serve one build
+of the present tree. When a test ends, each device must have seen no error, warning, policy violation or failed request
+that the journey did not call for.
 """
 
 from collections.abc import Callable, Iterator
@@ -18,7 +19,9 @@ import pytest
 from clinic.build.folders import folders
 from tests.journeys.browser.chromium import MISSING, chromium_path
 from tests.journeys.browser.device import PHONE, TABLET, Device, Kind, Lasting, Passing
+from tests.journeys.browser.lending import Drawer
 from tests.journeys.browser.watch import Watch
+from tests.journeys.people import Person
 from tests.journeys.site.releases import copy_build
 from tests.journeys.site.server import Server, load_demo, running_server
 
@@ -79,6 +82,28 @@ def new_device(server, browser) -> Iterator[Callable[[Kind], Device]]:
 
     yield make
     _put_away(devices)
+
+
+@pytest.fixture(scope="session")
+def drawer(shared_server, browser) -> Iterator[Drawer]:
+    """Where settled phones lie between journeys."""
+    drawer = Drawer(shared_server, browser)
+    yield drawer
+    drawer.close()
+
+
+@pytest.fixture
+def settled(drawer) -> Iterator[Callable[[Person], Device]]:
+    """Lends a phone on which a person is settled in, in front of the shared server; the patients are in view."""
+    lent: list[tuple[Person, Device]] = []
+
+    def lend(person: Person) -> Device:
+        lent.append((person, drawer.lend(person)))
+        return lent[-1][1]
+
+    yield lend
+    for person, device in lent:
+        drawer.take_back(person, device)
 
 
 @pytest.fixture

@@ -2,7 +2,6 @@
 
 import re
 
-import pytest
 from playwright.sync_api import expect
 
 from tests.journeys import steps
@@ -17,13 +16,9 @@ from tests.journeys.screens.patients import Patients
 TO_MEASURE = "Wenna Harrowgate"
 
 
-@pytest.fixture
-def server(shared_server):
-    return shared_server
-
-
-def test_a_deviation_and_a_dose_beyond_what_can_be_are_refused_on_the_pad(phone):
-    steps.settle_in(phone, SURGEON).open(TO_MEASURE)
+def test_a_deviation_and_a_dose_beyond_what_can_be_are_refused_on_the_pad(settled):
+    phone = settled(SURGEON)
+    Patients(phone.page).open(TO_MEASURE)
     Case(phone.page).step("Measure")
     measure = Measure(phone.page)
     measure.begin()
@@ -55,8 +50,9 @@ def test_a_deviation_and_a_dose_beyond_what_can_be_are_refused_on_the_pad(phone)
     expect(dose).not_to_contain_text("surgeon")
 
 
-def test_a_day_that_no_calendar_has_and_a_number_much_too_long_are_refused_beside_their_fields(phone):
-    steps.settle_in(phone, SURGEON).new()
+def test_a_day_that_no_calendar_has_and_a_number_much_too_long_are_refused_beside_their_fields(settled):
+    phone = settled(SURGEON)
+    Patients(phone.page).new()
     form = PatientForm(phone.page)
     form.fill(Details(full_name="Ada Nobody", born=("31", "2", "2015"), hospital_number="OI-0506"))
     form.save()

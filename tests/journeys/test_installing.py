@@ -1,18 +1,11 @@
 """The app can be put on the home screen."""
 
-import pytest
-
 from tests.journeys import steps
 from tests.journeys.people import SURGEON
 
 
-@pytest.fixture
-def server(shared_server):
-    return shared_server
-
-
-def test_the_browser_finds_nothing_that_keeps_the_app_from_being_installed(phone):
-    steps.settle_in(phone, SURGEON)
+def test_the_browser_finds_nothing_that_keeps_the_app_from_being_installed(settled):
+    phone = settled(SURGEON)
     steps.ready_for_a_day_without_network(phone)
     session = phone.context.new_cdp_session(phone.page)
 

@@ -2,7 +2,6 @@
 
 import re
 
-import pytest
 from playwright.sync_api import expect
 
 from tests.journeys import steps
@@ -12,14 +11,8 @@ from tests.journeys.screens.findings import Findings
 from tests.journeys.screens.measure import Measure
 
 
-@pytest.fixture
-def server(shared_server):
-    return shared_server
-
-
-def test_a_reading_is_typed_and_saved_without_touching_the_screen(tablet):
-    steps.settle_in(tablet, SURGEON)
-    page = tablet.page
+def test_a_reading_is_typed_and_saved_without_touching_the_screen(settled):
+    page = settled(SURGEON).page
     steps.enter_patient(page, steps.SOMEBODY)
     Case(page).foot.get_by_text("Measure").focus()
     page.keyboard.press("Enter")

@@ -4,7 +4,6 @@ import io
 import re
 
 import pypdf
-import pytest
 from playwright.sync_api import expect
 
 from tests.journeys import steps
@@ -18,15 +17,10 @@ PATIENT = Details(full_name="Hedda Ruskin", born=("4", "9", "2019"), hospital_nu
 RIGHT, LEFT = (f"{eye}, medial rectus" for eye in steps.EYES)
 
 
-@pytest.fixture
-def server(shared_server):
-    return shared_server
-
-
-def test_a_surgeon_measures_weighs_signs_and_hands_over_a_card(phone, server):
-    steps.settle_in(phone, SURGEON)
+def test_a_surgeon_measures_weighs_signs_and_hands_over_a_card(settled, shared_server):
+    phone = settled(SURGEON)
     page = phone.page
-    before = len(server.ledger())
+    before = len(shared_server.ledger())
 
     steps.enter_patient(page, PATIENT)
     findings = steps.measure_esotropia(page)
@@ -64,7 +58,7 @@ def test_a_surgeon_measures_weighs_signs_and_hands_over_a_card(phone, server):
     card.arrive()
     expect_the_card_to_say_it_all(card)
     steps.expect_sent(card)
-    received = server.ledger()[before:]
+    received = shared_server.ledger()[before:]
     assert [record.kind for record in received] == ["patient", "examination", "plan", "signature"]
     assert {record.patient for record in received} == {received[0].id}
     assert {record.author for record in received} == {SURGEON.username}

@@ -1,13 +1,12 @@
 """The whole horizontal examination goes into the phone in less than 40 seconds of touches."""
 
-import pytest
 from playwright.sync_api import expect
 
-from tests.journeys import steps
 from tests.journeys.people import SURGEON
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.findings import Findings
 from tests.journeys.screens.measure import Measure
+from tests.journeys.screens.patients import Patients
 
 GIVEN_S = 40.0
 TOUCH_S = 1.1 + 1.35
@@ -18,14 +17,9 @@ READINGS = (("eso", 40), ("eso", 45), ("eso", 35), ("eso", 50))
 """Distance, near, up, down, in the order in which the app offers them."""
 
 
-@pytest.fixture
-def server(shared_server):
-    return shared_server
-
-
-def test_distance_near_up_and_down_take_fewer_touches_than_40_seconds_allow(phone):
-    steps.settle_in(phone, SURGEON).open("Wenna Harrowgate")
-    page = phone.page
+def test_distance_near_up_and_down_take_fewer_touches_than_40_seconds_allow(settled):
+    page = settled(SURGEON).page
+    Patients(page).open("Wenna Harrowgate")
     page.evaluate("() => { globalThis.touches = 0; addEventListener('pointerdown', () => (touches += 1), true); }")
 
     Case(page).step("Measure")

@@ -3,16 +3,16 @@
 from playwright.sync_api import expect
 
 from tests.journeys import steps
-from tests.journeys.browser.device import PHONE, TABLET, Device
+from tests.journeys.browser.device import Device
 from tests.journeys.people import ORTHOPTIST, SURGEON
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.findings import Findings
-from tests.journeys.screens.patient_form import PatientForm
+from tests.journeys.screens.patient_form import Details, PatientForm
 from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.status import Status
 
 KNOWN = "Jorun Askevald"
-TO_MEASURE = "Wenna Harrowgate"
+NEW = Details(full_name="Tove Almqvist", born=("7", "8", "2017"), hospital_number="OI-0511")
 
 
 def fetch(device: Device) -> None:
@@ -32,16 +32,14 @@ def write_allergies(device: Device, words: str) -> None:
     Case(device.page).arrive()
 
 
-def test_an_examination_of_the_orthoptist_is_planned_by_the_surgeon(new_device):
-    orthoptist, surgeon = new_device(PHONE), new_device(TABLET)
-    steps.settle_in(orthoptist, ORTHOPTIST)
-    steps.settle_in(surgeon, SURGEON)
+def test_an_examination_of_the_orthoptist_is_planned_by_the_surgeon(settled):
+    orthoptist, surgeon = settled(ORTHOPTIST), settled(SURGEON)
 
-    Patients(orthoptist.page).open(TO_MEASURE)
+    steps.enter_patient(orthoptist.page, NEW)
     steps.expect_sent(steps.measure_esotropia(orthoptist.page))
     fetch(surgeon)
     surgeon.go("/patients")
-    Patients(surgeon.page).open(TO_MEASURE)
+    Patients(surgeon.page).open(NEW.full_name)
     Case(surgeon.page).step("See findings")
     Findings(surgeon.page).arrive()
     card = steps.sign_both_medial(surgeon.page)
@@ -49,16 +47,14 @@ def test_an_examination_of_the_orthoptist_is_planned_by_the_surgeon(new_device):
 
     fetch(orthoptist)
     orthoptist.go("/patients")
-    Patients(orthoptist.page).open(TO_MEASURE)
+    Patients(orthoptist.page).open(NEW.full_name)
     Case(orthoptist.page).open_card()
     expect(orthoptist.page.get_by_role("main")).to_contain_text(card.check_word)
 
 
-def test_two_corrections_made_apart_are_both_shown_until_a_person_chooses(new_device, server):
-    one, other = new_device(PHONE), new_device(PHONE)
-    steps.settle_in(one, SURGEON)
-    steps.settle_in(other, ORTHOPTIST)
-    before = len(server.ledger())
+def test_two_corrections_made_apart_are_both_shown_until_a_person_chooses(settled, shared_server):
+    one, other = settled(SURGEON), settled(ORTHOPTIST)
+    before = len(shared_server.ledger())
     one.cut_network()
     other.cut_network()
     write_allergies(one, "latex")
@@ -83,4 +79,8 @@ def test_two_corrections_made_apart_are_both_shown_until_a_person_chooses(new_de
     Patients(other.page).open(KNOWN)
     expect(Case(other.page).conflict).to_have_count(0)
     expect(Case(other.page).details).to_contain_text("penicillin")
-    assert [record.body["allergies"] for record in server.ledger()[before:]] == ["latex", "penicillin", "penicillin"]
+    assert [record.body["allergies"] for record in shared_server.ledger()[before:]] == [
+        "latex",
+        "penicillin",
+        "penicillin",
+    ]

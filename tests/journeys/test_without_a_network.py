@@ -51,15 +51,15 @@ def test_the_whole_line_offline_after_a_restart_and_back_exactly_once(lasting_ph
     assert len(server.ledger()) == before + 4, "and nothing came twice"
 
 
-def test_a_reply_that_is_lost_on_the_way_makes_no_second_record(phone, server):
+def test_a_reply_that_is_lost_on_the_way_makes_no_second_record(settled, shared_server):
     """The server has taken the records in, but the phone never hears of it and sends them again."""
-    steps.settle_in(phone, SURGEON)
-    before = len(server.ledger())
+    phone = settled(SURGEON)
+    before = len(shared_server.ledger())
     lost = []
 
     def lose_the_first_reply(route):
         route.fetch()
-        lost.append(len(server.ledger()) - before)
+        lost.append(len(shared_server.ledger()) - before)
         route.abort("connectionreset")
 
     phone.watch.expect("ERR_CONNECTION_RESET")
@@ -68,7 +68,7 @@ def test_a_reply_that_is_lost_on_the_way_makes_no_second_record(phone, server):
 
     steps.expect_sent(case)
     assert lost == [1]
-    assert [record.kind for record in server.ledger()[before:]] == ["patient"]
+    assert [record.kind for record in shared_server.ledger()[before:]] == ["patient"]
 
 
 def test_a_server_that_dies_in_the_middle_of_the_day_is_not_noticed_at_work(phone, server):

@@ -34,6 +34,11 @@ class Watch:
         """From the journey itself such a line follows, so it is no trouble."""
         self._expected.append(re.compile(pattern))
 
+    def start_afresh(self) -> None:
+        """Nothing was seen, and nothing is expected."""
+        self._seen.clear()
+        self._expected.clear()
+
     @property
     def troubles(self) -> list[str]:
         return [line for line in self._seen if not any(pattern.search(line) for pattern in self._expected)]

@@ -1,0 +1,53 @@
+"""Phones that go from journey to journey, each with one person settled in: a start costs more than most walks."""
+
+from playwright.sync_api import Browser
+
+from tests.journeys import steps
+from tests.journeys.browser.device import PHONE, Device, Passing
+from tests.journeys.browser.watch import Watch
+from tests.journeys.people import Person
+from tests.journeys.screens.doors import Unlock
+from tests.journeys.screens.patients import Patients
+from tests.journeys.site.server import Server
+
+
+class Drawer:
+    """In front of one server. A phone that does not come back as it went is not lent again."""
+
+    def __init__(self, server: Server, browser: Browser) -> None:
+        self._server = server
+        self._browser = browser
+        self._at_rest: dict[Person, Device] = {}
+
+    def lend(self, person: Person) -> Device:
+        """The clinic's patients are in view."""
+        device = self._at_rest.pop(person, None)
+        if device is None:
+            device = Passing(self._server, Watch(), browser=self._browser, kind=PHONE)
+            steps.settle_in(device, person)
+        elif Unlock(device.page).is_shown():
+            Unlock(device.page).enter()
+        Patients(device.page).arrive()
+        return device
+
+    def take_back(self, person: Person, device: Device) -> None:
+        """Everything sent, one tab, nothing in the way of its calls, and no trouble seen since it was lent."""
+        try:
+            device.context.unroute_all()
+            device.reconnect()
+            for tab in device.context.pages:
+                if tab != device.page:
+                    tab.close()
+            patients = Patients(device.go("/patients"))
+            patients.arrive()
+            steps.expect_sent(patients)
+            assert device.watch.troubles == []
+        except BaseException:
+            device.close()
+            raise
+        device.watch.start_afresh()
+        self._at_rest[person] = device
+
+    def close(self) -> None:
+        for device in self._at_rest.values():
+            device.close()
