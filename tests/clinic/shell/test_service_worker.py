@@ -33,13 +33,47 @@ def empty_state(built, tmp_path_factory):
     return state
 
 
-@pytest.fixture
-def server(built, empty_state, tmp_path):
-    build = copy_build(folders().build, tmp_path / "build")
-    running = Server(state=shutil.copytree(empty_state, tmp_path / "state"), build=build)
+@contextlib.contextmanager
+def _running(empty_state, folder):
+    build = copy_build(folders().build, folder / "build")
+    running = Server(state=shutil.copytree(empty_state, folder / "state"), build=build)
     running.start()
     yield running
     running.stop()
+
+
+@pytest.fixture
+def server(built, empty_state, tmp_path):
+    with _running(empty_state, tmp_path) as running:
+        yield running
+
+
+@pytest.fixture(scope="module")
+def lasting_server(built, empty_state, tmp_path_factory):
+    """For tests that deploy nothing, and start it again when they have stopped it."""
+    with _running(empty_state, tmp_path_factory.mktemp("lasting")) as running:
+        yield running
+
+
+@pytest.fixture(scope="module")
+def visited(lasting_server, browser):
+    """A phone on which the app was opened once, and all of it kept."""
+    opened = browser.new_context()
+    opened.set_default_timeout(PATIENCE_MS)
+    page = opened.new_page()
+    page.goto(lasting_server.address)
+    assert _offline_state(page) == "ready"
+    yield page
+    opened.close()
+
+
+@pytest.fixture
+def without_a_network(lasting_server, visited):
+    lasting_server.stop()
+    visited.context.set_offline(True)
+    yield
+    visited.context.set_offline(False)
+    lasting_server.start()
 
 
 @pytest.fixture
@@ -145,6 +179,10 @@ def _cached(page):
     )
 
 
+def _engine_in(page):
+    return {name: urls for name, urls in _cached(page).items() if name.startswith("engine")}
+
+
 @pytest.fixture
 def next_release(server, tmp_path):
     """Deploys a release in which one module of the app says something more."""
@@ -162,26 +200,21 @@ def next_release(server, tmp_path):
     return deploying
 
 
-def test_after_one_visit_the_whole_app_and_its_engine_work_without_a_network(visit, server, context):
-    page = visit()
-    assert _offline_state(page) == "ready"
-    page.close()
-    server.stop()
-    context.set_offline(True)
-
-    again = visit()
+def test_after_one_visit_the_whole_app_and_its_engine_work_without_a_network(
+    visited, lasting_server, without_a_network
+):
+    again = visited.context.new_page()
+    again.goto(lasting_server.address)
 
     expect(again.get_by_role("heading", name="Sign in")).to_be_visible()
     assert "engine_version" in _ask_engine(again)["answer"]
     assert _offline_state(again) == "ready"
+    again.close()
 
 
-def test_the_first_visit_puts_every_listed_file_on_the_phone_and_nothing_of_the_api(visit, server):
-    page = visit()
-    assert _offline_state(page) == "ready"
-
-    cached = _cached(page)
-    release = _current(server)
+def test_the_first_visit_puts_every_listed_file_on_the_phone_and_nothing_of_the_api(visited, lasting_server):
+    cached = _cached(visited)
+    release = _current(lasting_server)
     engine = {f"engine {urls[0].split('/')[3]}": set(urls) for urls in release.engine.values()}
     assert {name: set(urls) for name, urls in cached.items()} == {f"shell {release.name}": set(release.shell), **engine}
 
@@ -195,46 +228,23 @@ def test_the_app_does_not_say_that_it_works_offline_while_a_part_of_the_engine_i
     assert _offline_state(page) == "incomplete"
 
 
-def test_without_a_network_the_api_is_not_answered_from_the_phone(visit, server, context):
-    page = visit()
-    assert _offline_state(page) == "ready"
-    server.stop()
-    context.set_offline(True)
-
+def test_without_a_network_the_api_is_not_answered_from_the_phone(visited, without_a_network):
     with pytest.raises(Error, match="Failed to fetch"):
-        page.evaluate("fetch('/api/v1/session')")
+        visited.evaluate("fetch('/api/v1/session')")
 
 
-def test_a_missing_file_stays_missing_behind_the_service_worker(visit, server):
-    page = visit()
-    assert _offline_state(page) == "ready"
-
-    status = _in_page(page, "return (await fetch(root + 'screens/nothing.css')).status")
+def test_a_missing_file_stays_missing_behind_the_service_worker(visited):
+    status = _in_page(visited, "return (await fetch(root + 'screens/nothing.css')).status")
 
     assert status == 404
 
 
-def test_a_new_release_waits_until_a_person_takes_it(visit, server, next_release):
+def test_a_new_release_waits_until_a_person_takes_it_and_leaves_the_engine_where_it_is(visit, server, next_release):
+    """What is typed is kept before the page changes; if it cannot be, the page stays."""
     page = visit()
     assert _offline_state(page) == "ready"
-    old = _release_of(page)
+    old, engine = _release_of(page), _engine_in(page)
     new = next_release()
-
-    _look_for_update(page)
-    assert _update_is_ready(page, within_ms=PATIENCE_MS)
-    page.reload()
-    assert _release_of(page) == old
-
-    _take_update(page, new)
-    assert _release_of(page) == new.name
-    assert _ask_engine(page)["answer"]
-
-
-def test_what_is_typed_is_kept_before_the_page_changes_and_if_it_cannot_be_the_page_stays(visit, server, next_release):
-    page = visit()
-    assert _offline_state(page) == "ready"
-    old = _release_of(page)
-    next_release()
     _look_for_update(page)
     assert _update_is_ready(page, within_ms=PATIENCE_MS)
 
@@ -244,12 +254,19 @@ def test_what_is_typed_is_kept_before_the_page_changes_and_if_it_cannot_be_the_p
         const forget = beforeReload(() => Promise.reject(new Error('the disk is full')));
         try { await applyUpdate(); return 'went on' } catch (error) { return error.message } finally { forget() }""",
     )
-
     assert refused == "the disk is full"
     assert _release_of(page) == old
+    page.reload()
+    assert _release_of(page) == old
+
+    _take_update(page, new)
+    assert _release_of(page) == new.name
+    assert _ask_engine(page)["answer"]
+    assert _offline_state(page) == "ready"
+    assert _engine_in(page) == engine, "nothing of it was fetched again"
 
 
-def test_a_tab_left_open_keeps_its_release_and_its_files_when_another_takes_the_new_one(visit, server, next_release):
+def test_a_tab_left_open_keeps_its_release_and_its_files_until_no_page_needs_them(visit, server, next_release):
     first, second = visit(), visit()
     assert _offline_state(first) == _offline_state(second) == "ready"
     old = _release_of(first)
@@ -265,17 +282,6 @@ def test_a_tab_left_open_keeps_its_release_and_its_files_when_another_takes_the_
     assert (_release_of(first), _release_of(second)) == (new.name, old)
     assert status == 200
     assert _update_is_ready(second, within_ms=PATIENCE_MS)
-
-
-def test_caches_of_an_earlier_release_go_when_no_page_needs_them(visit, server, next_release):
-    first, second = visit(), visit()
-    assert _offline_state(first) == _offline_state(second) == "ready"
-    old = _release_of(first)
-    new = next_release()
-    _look_for_update(first)
-    assert _update_is_ready(first, within_ms=PATIENCE_MS)
-    _take_update(first, new)
-    assert _offline_state(first) == "ready"
     assert {f"shell {old}", f"shell {new.name}"} <= set(_cached(first))
 
     second.close()
@@ -283,20 +289,6 @@ def test_caches_of_an_earlier_release_go_when_no_page_needs_them(visit, server, 
     assert _offline_state(first) == "ready"
 
     assert [name for name in _cached(first) if name.startswith("shell")] == [f"shell {new.name}"]
-
-
-def test_a_release_that_leaves_the_engine_alone_does_not_fetch_it_again(visit, server, next_release):
-    page = visit()
-    assert _offline_state(page) == "ready"
-    before = {name: urls for name, urls in _cached(page).items() if name.startswith("engine")}
-    new = next_release()
-    _look_for_update(page)
-    assert _update_is_ready(page, within_ms=PATIENCE_MS)
-
-    _take_update(page, new)
-    assert _offline_state(page) == "ready"
-
-    assert {name: urls for name, urls in _cached(page).items() if name.startswith("engine")} == before
 
 
 def test_a_release_that_cannot_be_fetched_whole_is_never_installed(visit, server, next_release):
