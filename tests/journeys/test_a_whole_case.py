@@ -9,10 +9,11 @@ from tests.journeys.people import DEMO, SURGEON
 from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.operation import Note, Recording
+from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.set_up import SetUp
 from tests.journeys.screens.theatre_check import Signed, TheatreCheck
 
-NAME = "Sefa Lindqvarn"
+NAME = "Tolvi Maresk"
 RECORDS = DEMO["records"]
 SIGNED = next(
     signed
@@ -21,12 +22,13 @@ SIGNED = next(
 )
 
 
-def test_a_case_goes_from_the_set_up_to_the_note_and_every_step_arrives(tablet, server):
-    patients = steps.settle_in(tablet, SURGEON)
-    steps.ready_for_a_day_without_network(tablet)
-    tablet.cut_network()
-    before = len(server.ledger())
-    page = tablet.page
+def test_a_case_goes_from_the_set_up_to_the_note_and_every_step_arrives(settled, shared_server):
+    phone = settled(SURGEON)
+    patients = Patients(phone.page)
+    steps.ready_for_a_day_without_network(phone)
+    phone.cut_network()
+    before = len(shared_server.ledger())
+    page = phone.page
     way = page.get_by_role("navigation", name="This operation")
 
     def onward(place: str) -> None:
@@ -69,7 +71,7 @@ def test_a_case_goes_from_the_set_up_to_the_note_and_every_step_arrives(tablet, 
     checks.arrive()
     expect(checks.phases.filter(has_text="Passed")).to_have_count(3)
 
-    tablet.reconnect()
+    phone.reconnect()
     steps.expect_sent(checks)
-    kinds = [each.kind for each in server.ledger()[before:]]
+    kinds = [each.kind for each in shared_server.ledger()[before:]]
     assert kinds == ["set_up", "theatre_check", "theatre_check", "operation", "theatre_check"]

@@ -36,8 +36,8 @@ def eyes_of(page):
     return [round((x - box["x"]) / box["width"], 3) for x in circles], dict(labels)
 
 
-def test_a_parent_reads_the_plan_in_arabic_without_a_network(phone):
-    steps.settle_in(phone, SURGEON)
+def test_a_parent_reads_the_plan_in_arabic_without_a_network(settled):
+    phone = settled(SURGEON)
     steps.ready_for_a_day_without_network(phone)
     phone.cut_network()
     Unlock(phone.go()).enter()
@@ -86,3 +86,6 @@ def test_a_parent_reads_the_plan_in_arabic_without_a_network(phone):
     resize(page, {"width": 320, "height": 800})
     assert too_wide_px(page) == 0
     assert violations(page, theatre=False) == []
+
+    page.get_by_role("radio", name="English").click(force=True)
+    expect(page.get_by_role("heading", level=1, name="Settings")).to_be_visible()

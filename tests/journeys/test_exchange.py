@@ -8,7 +8,6 @@ import json
 from playwright.sync_api import expect
 
 from tests.journeys import steps
-from tests.journeys.browser.device import PHONE
 from tests.journeys.people import DEMO, SURGEON
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.exchanging import Exchange, Export, Import, Imported, Notebook, TakenBack
@@ -108,10 +107,10 @@ def by_foreign_files(phone, tmp_path):
     expect(patients.entry("Bruno Vrell")).to_have_count(0)
 
 
-def test_a_notebook_and_a_case_by_file_without_a_network(new_device, server, tmp_path):
-    phone = new_device(PHONE)
+def test_a_notebook_and_a_case_by_file_without_a_network(settled, shared_server, tmp_path):
+    phone, server = settled(SURGEON), shared_server
     page = phone.page
-    ready = steps.settle_in(phone, SURGEON)
+    ready = Patients(page)
     steps.ready_for_a_day_without_network(phone)
     phone.cut_network()
 

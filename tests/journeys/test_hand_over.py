@@ -5,29 +5,22 @@ import re
 from playwright.sync_api import expect
 
 from tests.journeys import steps
-from tests.journeys.browser.device import PHONE, TABLET
 from tests.journeys.people import ORTHOPTIST, SURGEON
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.handing import HandOver, TakeOver
+from tests.journeys.screens.patient_form import Details
 from tests.journeys.screens.patients import Patients
 
 LIMIT_MS = 60_000
+NEW = Details(full_name="Ingrid Falk", born=("9", "3", "2019"), hospital_number="OI-0512")
 
 
-def settled(device, person):
-    """Signed in, and with the key by which the clinic knows this device's work when another one brings it."""
-    with device.page.expect_response(re.compile("/api/v1/carrying$"), timeout=LIMIT_MS):
-        return steps.settle_in(device, person)
-
-
-def test_a_days_work_goes_by_a_stick_to_a_colleague_who_comes_home_first(new_device, server, tmp_path):
-    phone, tablet = new_device(PHONE), new_device(TABLET)
-    settled(phone, SURGEON)
-    settled(tablet, ORTHOPTIST)
-    before = len(server.ledger())
+def test_a_days_work_goes_by_a_stick_to_a_colleague_who_comes_home_first(settled, shared_server, tmp_path):
+    phone, other = settled(SURGEON), settled(ORTHOPTIST)
+    before = len(shared_server.ledger())
     phone.cut_network()
-    tablet.cut_network()
-    steps.enter_patient(phone.page, steps.SOMEBODY)
+    other.cut_network()
+    steps.enter_patient(phone.page, NEW)
     steps.measure_esotropia(phone.page)
 
     phone.go("/hand-over")
@@ -35,10 +28,10 @@ def test_a_days_work_goes_by_a_stick_to_a_colleague_who_comes_home_first(new_dev
     giving.make()
     words, file = giving.words, giving.save(tmp_path)
     assert re.fullmatch(r"hand-over-\d{4}-\d\d-\d\d-\d{4}\.ppcarry", file.name)
-    assert steps.SOMEBODY.full_name.encode() not in file.read_bytes()
+    assert NEW.full_name.encode() not in file.read_bytes()
 
-    tablet.go("/take-over")
-    taking = TakeOver(tablet.page)
+    other.go("/take-over")
+    taking = TakeOver(other.page)
     taking.arrive()
     taking.choose(file)
     taking.take("not the words that were told")
@@ -48,20 +41,20 @@ def test_a_days_work_goes_by_a_stick_to_a_colleague_who_comes_home_first(new_dev
     expect(taking.told).to_contain_text(f"2 records from {SURGEON.full_name} are on this device now.")
 
     taking.step("See the patients")
-    patients = Patients(tablet.page)
-    patients.open(steps.SOMEBODY.full_name)
-    case = Case(tablet.page)
+    patients = Patients(other.page)
+    patients.open(NEW.full_name)
+    case = Case(other.page)
     case.arrive()
-    expect(tablet.page.get_by_text(f"handed over by a file from {SURGEON.full_name}")).to_be_visible()
+    expect(other.page.get_by_text(f"handed over by a file from {SURGEON.full_name}")).to_be_visible()
     steps.expect_waiting(case, 2)
 
-    tablet.reconnect()
+    other.reconnect()
     expect(case.storage_line).to_contain_text("Sent", timeout=LIMIT_MS)
-    expect(tablet.page.get_by_text("handed over by a file")).to_have_count(0)
-    sent = [(record.kind, record.author) for record in server.ledger()[before:]]
+    expect(other.page.get_by_text("handed over by a file")).to_have_count(0)
+    sent = [(record.kind, record.author) for record in shared_server.ledger()[before:]]
     assert sent == [("patient", SURGEON.username), ("examination", SURGEON.username)]
 
     phone.reconnect()
     phone.go("/patients")
     expect(Patients(phone.page).storage_line).to_contain_text("Sent", timeout=LIMIT_MS)
-    assert len(server.ledger()) == before + 2
+    assert len(shared_server.ledger()) == before + 2

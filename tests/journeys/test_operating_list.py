@@ -3,16 +3,22 @@
 import re
 from io import BytesIO
 
+import pytest
 from playwright.sync_api import expect
 from pypdf import PdfReader
 
 from tests.journeys import steps
-from tests.journeys.browser.device import PHONE, TABLET
+from tests.journeys.browser.device import TABLET
 from tests.journeys.people import COORDINATOR, SURGEON, THEATRE
 from tests.journeys.screens.operating_lists import DayList, Lists, Packing
 
 FIRST, SECOND, THIRD = "Anouk Ferrandin", "Sefa Lindqvarn", "Benat Oyelarre"
-TEAM = "Harbour team"
+TEAM, OTHER_TEAM = "Harbour team", "Island team"
+
+
+@pytest.fixture
+def server(shared_server):
+    return shared_server
 
 
 def to_the_lists(device):
@@ -22,9 +28,8 @@ def to_the_lists(device):
     return lists
 
 
-def test_a_day_is_put_in_order_read_in_theatre_and_packed_for(new_device):
-    coordinator = new_device(TABLET)
-    steps.settle_in(coordinator, COORDINATOR)
+def test_a_day_is_put_in_order_read_in_theatre_and_packed_for(settled, new_device):
+    coordinator = settled(COORDINATOR)
     to_the_lists(coordinator).step("New list")
     day = DayList(coordinator.page)
     day.arrive()
@@ -58,20 +63,18 @@ def test_a_day_is_put_in_order_read_in_theatre_and_packed_for(new_device):
     expect(packing.count("Suture with two needles")).to_contain_text("6 and 2 spare")
 
 
-def test_two_orders_made_apart_stay_in_sight_until_one_is_chosen(new_device):
-    one = new_device(TABLET)
-    steps.settle_in(one, COORDINATOR)
+def test_two_orders_made_apart_stay_in_sight_until_one_is_chosen(settled):
+    one = settled(COORDINATOR)
     to_the_lists(one).step("New list")
     day = DayList(one.page)
     day.arrive()
-    day.day(on="2099-01-13", team=TEAM, place="")
+    day.day(on="2099-01-13", team=OTHER_TEAM, place="")
     for name in (FIRST, SECOND):
         day.add(name)
     day.save()
     steps.expect_sent(day)
-    other = new_device(PHONE)
-    steps.settle_in(other, SURGEON)
-    turned = to_the_lists(other).open(TEAM)
+    other = settled(SURGEON)
+    turned = to_the_lists(other).open(OTHER_TEAM)
     other.cut_network()
     turned.move(FIRST, "later")
     expect(turned.order).to_have_text([SECOND, FIRST])

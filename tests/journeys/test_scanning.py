@@ -18,6 +18,7 @@ from tests.journeys.screens.case import Case
 from tests.journeys.screens.doors import Unlock
 from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.scan import Scan
+from tests.journeys.site.post import card_as
 
 BY_ID = {record["id"]: record for record in DEMO["records"]}
 SIGNED = "Katla Dravecki"
@@ -49,11 +50,9 @@ def png_of(paper):
 
 
 @pytest.fixture
-def paper(server, new_device):
+def paper(server, playwright):
     """The page that the clinic prints of a signed card."""
-    device = new_device(TABLET)
-    steps.settle_in(device, SURGEON)
-    return device.served_card(signature_of(SIGNED)["id"])
+    return card_as(SURGEON, server, playwright.request.new_context(), signature_of(SIGNED)["id"])
 
 
 @pytest.fixture
@@ -105,10 +104,9 @@ def test_paper_opens_its_card_without_a_network_and_says_when_it_was_taken_back(
     Patients(page).arrive()
 
 
-def test_a_foreign_code_opens_nothing(new_device):
-    device = new_device(TABLET)
+def test_a_foreign_code_opens_nothing(settled):
+    device = settled(SURGEON)
     device.context.grant_permissions([])
-    steps.settle_in(device, SURGEON)
     page = device.go("/scan")
     scan = Scan(page)
     scan.arrive()
@@ -116,3 +114,4 @@ def test_a_foreign_code_opens_nothing(new_device):
 
     scan.found("The code was sealed with a key that this device does not have")
     expect(scan.face).to_have_count(0)
+    device.context.clear_permissions()

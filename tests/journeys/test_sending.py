@@ -46,9 +46,9 @@ def test_an_expired_login_keeps_what_waits_until_one_signs_in_again(phone, serve
     assert [record.kind for record in server.ledger()[before:]] == ["patient", "examination"]
 
 
-def test_a_record_that_the_clinic_refuses_stays_with_its_reason_and_holds_up_nothing(phone, server):
+def test_a_record_that_the_clinic_refuses_stays_with_its_reason_and_holds_up_nothing(settled, shared_server):
     """The account lost the right to sign while the phone was away; all but the signature goes through."""
-    steps.settle_in(phone, SURGEON)
+    phone, server = settled(SURGEON), shared_server
     before = len(server.ledger())
     phone.cut_network()
     steps.enter_patient(phone.page, steps.SOMEBODY)

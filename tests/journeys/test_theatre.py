@@ -3,15 +3,20 @@
 import re
 from typing import Any
 
+import pytest
 from playwright.sync_api import expect
 
 from tests.clinic.pen import Pen
 from tests.journeys import steps
+from tests.journeys.browser.device import TABLET, Passing
+from tests.journeys.browser.watch import Watch
 from tests.journeys.people import DEMO, SURGEON, THEATRE
 from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.doors import Unlock
+from tests.journeys.screens.patients import Patients
 from tests.journeys.site.post import post_as
+from tests.journeys.site.server import running_server
 
 
 def names_with_a_signature() -> set[str]:
@@ -29,11 +34,29 @@ def entered_twice(pen: Pen) -> list[dict[str, Any]]:
     return [other, pen.join(known, other)]
 
 
-def test_a_theatre_nurse_sees_the_signed_patients_alone_and_opens_a_card(tablet, server, playwright):
-    """One of them was entered twice: what the other entry warns of is on the card."""
+@pytest.fixture(scope="module")
+def server(loaded_state, app_build, tmp_path_factory):
+    with running_server(loaded_state, app_build, tmp_path_factory.mktemp("theatre")) as server:
+        yield server
+
+
+@pytest.fixture(scope="module")
+def tablet(server, browser, playwright):
+    """The nurse's, all day."""
     post_as(SURGEON, server, playwright.request.new_context(), entered_twice)
-    patients = steps.settle_in(tablet, THEATRE)
-    page = tablet.page
+    device = Passing(server, Watch(), browser=browser, kind=TABLET)
+    steps.settle_in(device, THEATRE)
+    yield device
+    device.close()
+
+    assert device.watch.troubles == []
+
+
+def test_a_theatre_nurse_sees_the_signed_patients_alone_and_opens_a_card(tablet):
+    """One of them was entered twice: what the other entry warns of is on the card."""
+    page = tablet.go("/patients")
+    patients = Patients(page)
+    patients.arrive()
     signed = names_with_a_signature()
     assert len(signed) > 1
 
@@ -60,7 +83,8 @@ def test_a_theatre_nurse_sees_the_signed_patients_alone_and_opens_a_card(tablet,
 
 
 def test_a_card_opens_in_a_theatre_that_has_no_network(tablet, server):
-    patients = steps.settle_in(tablet, THEATRE)
+    tablet.go("/patients")
+    Patients(tablet.page).arrive()
     steps.ready_for_a_day_without_network(tablet)
     name = min(names_with_a_signature())
     tablet.cut_network()
@@ -68,9 +92,12 @@ def test_a_card_opens_in_a_theatre_that_has_no_network(tablet, server):
 
     page = tablet.go()
     Unlock(page).enter()
-    patients.open(name)
+    Patients(page).open(name)
     Case(page).open_card()
     card = Card(page)
     card.arrive()
     expect(card.banner).to_contain_text(name)
     assert re.fullmatch("[A-Z]{4} [A-Z]{4}", card.check_word)
+
+    server.start()
+    tablet.reconnect()

@@ -1,5 +1,7 @@
 """Phones that go from journey to journey, each with one person settled in: a start costs more than most walks."""
 
+import re
+
 from playwright.sync_api import Browser
 
 from tests.journeys import steps
@@ -9,6 +11,10 @@ from tests.journeys.people import Person
 from tests.journeys.screens.doors import Unlock
 from tests.journeys.screens.patients import Patients
 from tests.journeys.site.server import Server
+
+CARRYING = re.compile("/api/v1/carrying$")
+"""The last that a new phone fetches: the key by which the clinic knows its work when another one brings it."""
+LONG_MS = 60_000
 
 
 class Drawer:
@@ -24,7 +30,8 @@ class Drawer:
         device = self._at_rest.pop(person, None)
         if device is None:
             device = Passing(self._server, Watch(), browser=self._browser, kind=PHONE)
-            steps.settle_in(device, person)
+            with device.page.expect_response(CARRYING, timeout=LONG_MS):
+                steps.settle_in(device, person)
         elif Unlock(device.page).is_shown():
             Unlock(device.page).enter()
         Patients(device.page).arrive()
@@ -38,6 +45,7 @@ class Drawer:
             for tab in device.context.pages:
                 if tab != device.page:
                     tab.close()
+            device.page.set_viewport_size({"width": PHONE.width, "height": PHONE.height})
             patients = Patients(device.go("/patients"))
             patients.arrive()
             steps.expect_sent(patients)

@@ -1,4 +1,4 @@
-"""Records into the clinic by its API, in the name of somebody whose screens are not part of the journey."""
+"""The clinic by its API, in the name of somebody whose screens are not part of the journey."""
 
 import uuid
 from collections.abc import Callable
@@ -18,6 +18,26 @@ def post_as(
     person: Person, server: Server, request: APIRequestContext, write: Callable[[Pen], Raw | list[Raw]]
 ) -> Raw | list[Raw]:
     """Signs in on a device of its own, and pushes what is written there: one record, or several in order."""
+    pen, address, headers = _signed_in(person, server, request)
+    written = write(pen)
+    records = written if isinstance(written, list) else [written]
+    pushed = request.post(
+        f"{address}/clinics/{CLINIC_ID}/push", data={"device": pen.device, "records": records}, headers=headers
+    )
+    assert {result["status"] for result in pushed.json()["results"]} == {"accepted"}, pushed.text()
+    return written
+
+
+def card_as(person: Person, server: Server, request: APIRequestContext, signature: str) -> bytes:
+    """The page of a signed card, as the clinic draws it."""
+    _, address, headers = _signed_in(person, server, request)
+    card = request.get(f"{address}/clinics/{CLINIC_ID}/cards/{signature}.pdf", headers=headers)
+    assert card.status == HTTPStatus.OK, card.text()
+    return card.body()
+
+
+def _signed_in(person: Person, server: Server, request: APIRequestContext) -> tuple[Pen, str, dict[str, str]]:
+    """On a device of its own: who writes there, where to, and what every call needs."""
     pen = Pen(CLINIC_ID, person.username, person.full_name, str(uuid.uuid4()))
     address = f"{server.address}/api/v1"
     headers = {"X-Client": "1"}
@@ -27,10 +47,4 @@ def post_as(
     signed_in = request.post(f"{address}/session", data=login, headers=headers)
     assert signed_in.status == HTTPStatus.OK, signed_in.text()
     headers["X-CSRFToken"] = signed_in.json()["csrf_token"]
-    written = write(pen)
-    records = written if isinstance(written, list) else [written]
-    pushed = request.post(
-        f"{address}/clinics/{CLINIC_ID}/push", data={"device": pen.device, "records": records}, headers=headers
-    )
-    assert {result["status"] for result in pushed.json()["results"]} == {"accepted"}, pushed.text()
-    return written
+    return pen, address, headers
