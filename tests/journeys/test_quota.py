@@ -252,7 +252,7 @@ def test_a_page_of_the_feed_for_which_there_is_no_room_changes_nothing_here_and_
 
 
 def test_a_phone_without_any_room_still_says_whose_it_is_and_why_it_stays_locked(phone, quota):
-    quota.leave(0)
+    quota.leave_none()
     unlock = Unlock(phone.go())
     unlock.enter()
     expect(told(phone.page)).to_be_visible()
@@ -265,7 +265,7 @@ def test_a_phone_without_any_room_still_says_whose_it_is_and_why_it_stays_locked
 
 @pytest.mark.xfail(strict=True, reason="a try is counted before the secret is tried, and there is no room to count it")
 def test_a_phone_without_any_room_opens_what_it_holds(phone, quota):
-    quota.leave(0)
+    quota.leave_none()
     Unlock(phone.go()).enter()
     expect(phone.page.get_by_role("heading", level=1, name=Patients.TITLE)).to_be_visible(timeout=SOON_MS)
 

@@ -57,9 +57,13 @@ class Quota:
 
         Returns the quota.
         """
-        self._device.page.goto("about:blank")
-        time.sleep(PUT_ASIDE_S)
+        self._put_aside()
         return self.allow(room)
+
+    def leave_none(self) -> None:
+        """The same with not one byte, however much the browser tidies up as the app opens."""
+        self._put_aside()
+        self._override(1)
 
     def allow(self, room: int) -> int:
         """The same under an app that is open: to be read at once, where it is smaller to be felt later."""
@@ -78,6 +82,10 @@ class Quota:
     def lift(self) -> None:
         """The browser's own quota again."""
         self._session.send("Storage.overrideQuotaForOrigin", self._origin)
+
+    def _put_aside(self) -> None:
+        self._device.page.goto("about:blank")
+        time.sleep(PUT_ASIDE_S)
 
     def _override(self, quota: int) -> None:
         self._session.send("Storage.overrideQuotaForOrigin", {**self._origin, "quotaSize": quota})
