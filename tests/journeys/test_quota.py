@@ -170,7 +170,6 @@ def test_what_is_sent_where_its_answer_finds_no_room_still_waits_and_enters_once
     assert times_in_ledger(server, typed) == 1
 
 
-@pytest.mark.xfail(strict=True, reason="a problem of sync is forgotten at the next save only")
 def test_the_complaint_ends_when_what_found_no_room_is_stored(take_up, phone, quota):
     take_up(SOME_ROOM)
     send_into_a_full_phone(phone, quota)
@@ -182,7 +181,6 @@ def test_the_complaint_ends_when_what_found_no_room_is_stored(take_up, phone, qu
     expect(told(phone.page)).to_be_hidden(timeout=SOON_MS)
 
 
-@pytest.mark.xfail(strict=True, reason="one wording stands for a save and for a step of sync")
 def test_it_is_not_called_unsaved_what_is_saved_here_and_only_its_answer_found_no_room(take_up, phone, quota):
     take_up(SOME_ROOM)
     send_into_a_full_phone(phone, quota)
@@ -263,7 +261,6 @@ def test_a_phone_without_any_room_still_says_whose_it_is_and_why_it_stays_locked
     Patients(phone.page).arrive()
 
 
-@pytest.mark.xfail(strict=True, reason="a try is counted before the secret is tried, and there is no room to count it")
 def test_a_phone_without_any_room_opens_what_it_holds(phone, quota):
     quota.leave_none()
     Unlock(phone.go()).enter()

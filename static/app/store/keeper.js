@@ -1,11 +1,7 @@
-/**
- * Who may open a ledger's database: sets, tries and changes the unlock secret, and makes a person wait after wrong ones.
- *
- * A try is counted in the database before the secret is tried, so that neither closing the app nor trying in several tabs at once
- * gives it back.
- */
+/** Who may open a ledger's database: sets, tries and changes the unlock secret, and makes a person wait after wrong ones (`tries.js`). */
 import { Fault } from '../fault.js';
-import { afterFailure, checkSecret, NO_ATTEMPTS, stillToWait } from './secret.js';
+import { checkSecret } from './secret.js';
+import { tries } from './tries.js';
 import { makeVault, openVault, rewrap } from './vault.js';
 
 /** @typedef {import('./vault.js').Keys} Keys */
@@ -15,6 +11,7 @@ import { makeVault, openVault, rewrap } from './vault.js';
  * @param {{now?: () => number, rounds?: number}} [options]
  */
 export function keeper(db, { now = Date.now, rounds } = {}) {
+  const counted = tries(db);
   const meta = (/** @type {string} */ key) => db.run(['meta'], 'readonly', tx => tx.objectStore('meta').get(key));
   const put = (/** @type {string} */ key, /** @type {unknown} */ value) =>
     db.run(['meta'], 'readwrite', tx => tx.objectStore('meta').put(value, key), { strict: true });
@@ -26,13 +23,7 @@ export function keeper(db, { now = Date.now, rounds } = {}) {
    * @throws {Fault} wrong_secret, too_many_tries
    */
   async function guarded(attempt) {
-    const wait_ms = await db.run(['meta'], 'readwrite', async tx => {
-      const store = tx.objectStore('meta');
-      const before = (await store.get('attempts')) ?? NO_ATTEMPTS;
-      const left_ms = stillToWait(before, now());
-      if (!left_ms) await store.put(afterFailure(before, now()), 'attempts');
-      return left_ms;
-    }, { strict: true });
+    const wait_ms = await counted.count(now());
     if (wait_ms > 0) {
       throw new Fault('too_many_tries', `Too many wrong tries. Try again in ${inWords(wait_ms)}.`, {
         field: 'secret',
@@ -40,7 +31,7 @@ export function keeper(db, { now = Date.now, rounds } = {}) {
       });
     }
     const result = await attempt();
-    await put('attempts', NO_ATTEMPTS);
+    await counted.forget();
     return result;
   }
 
@@ -49,7 +40,7 @@ export function keeper(db, { now = Date.now, rounds } = {}) {
 
     /** Milliseconds of the device's clock before which no try is accepted; 0 when one is. */
     async waitUntil() {
-      const wait_ms = stillToWait((await meta('attempts')) ?? NO_ATTEMPTS, now());
+      const wait_ms = await counted.toWait(now());
       return wait_ms && now() + wait_ms;
     },
 

@@ -17,6 +17,7 @@ import { exchange } from './exchange.js';
 import { inPlaceOf } from './outbox.js';
 import { fromRows, toRow } from './rows.js';
 import { LEDGER_STEPS } from './schema.js';
+import { forgetTries } from './tries.js';
 import { unseal } from './vault.js';
 import { gatherWords, withWord, wordsIn } from './words.js';
 
@@ -324,6 +325,7 @@ export function openLedger({ author, clinic, device }, { notify, onProblem, roun
     async erase() {
       channel.close();
       await db.erase();
+      forgetTries(db.name);
     },
 
     /** Tries the connection, which phones lose while the app is in the background. */

@@ -11,10 +11,10 @@
  *     drafts             what was typed and not yet saved: get(name), keep(name, value), drop(name), names(), flush()
  *     kept               the same for what was made of records and can be made again: it is no unsent work
  *
- * Inside: `db.js` the connection, `schema.js` the stores, `entrance.js` the ways in, `keeper.js` the secret, `ledger.js` one
- * person's records in one clinic, `exchange.js` what sync does with its rows, `entries.js` the rows of what waits, `heads.js` and
- * `outbox.js` pure decisions, `device.js` this phone, `protection.js` what the browser promises. `openStore`, `closeStore` and
- * `ledger` are for `session/` and `sync/`.
+ * Inside: `db.js` the connection, `schema.js` the stores, `entrance.js` the ways in, `keeper.js` the secret, `tries.js` its count,
+ * `ledger.js` one person's records in one clinic, `exchange.js` what sync does with its rows, `words.js` what the clinic said of them,
+ * `entries.js` the rows of what waits, `heads.js` and `outbox.js` pure decisions, `device.js` this phone, `protection.js` what the
+ * browser promises. `openStore`, `closeStore` and `ledger` are for `session/` and `sync/`.
  */
 import { Fault } from '../fault.js';
 import { observable } from '../observable.js';
@@ -22,6 +22,7 @@ import { database } from './db.js';
 import { openDevice } from './device.js';
 import { openLedger } from './ledger.js';
 import { askProtection, measureStorage, noteStorage } from './protection.js';
+import { forgetTries } from './tries.js';
 
 /** @typedef {import('./envelope.js').LedgerRecord} LedgerRecord */
 /** @typedef {import('./ledger.js').Ledger} Ledger */
@@ -76,6 +77,7 @@ export async function eraseLedgersOf(author) {
   const found = (await indexedDB.databases?.()) ?? [];
   const names = found.map(({ name }) => name ?? '').filter(name => name.startsWith('ledger/') && name.split('/')[2] === author);
   await Promise.all(names.map(name => database(name, [], { notify }).erase()));
+  names.forEach(forgetTries);
 }
 
 export function closeStore() {

@@ -106,6 +106,17 @@ async function hasMoreToFetch(ledger) {
   return Boolean(staging) || recheck || !complete;
 }
 
+/**
+ * What the storage says to who saves would be wrong here, where all that was saved is kept: the step of the round was not stored.
+ *
+ * @type {Record<string, string>}
+ */
+const HERE = {
+  storage_full: "This phone's storage is full: what comes from the clinic finds no room. What was saved here is kept. Free some space; it is tried again by itself.",
+  storage_timeout: "This phone's storage did not answer in time. What was saved here is kept; sending and fetching are tried again by themselves.",
+  storage_failed: "This phone's storage refused what comes from the clinic. What was saved here is kept; it is tried again by itself.",
+};
+
 const NOTHING_SENT = { sent: 0, left: 0, wipe: false, caughtUp: false };
 
 /**
@@ -131,7 +142,7 @@ function failed(error) {
   if (!(error instanceof ServerFault)) {
     const { code = 'sync_failed', text = 'Something went wrong on this phone.' } = /** @type {any} */ (error);
     if (code === 'locked' || code === 'storage_closed') return { end: 'stopped', problem: null, retryAfter_s: null };
-    return { end: 'later', problem: { code, text }, retryAfter_s: null };
+    return later(code, HERE[code] ?? text);
   }
   const problem = { code: error.code, text: error.text };
   if (error.code === 'device_closed') return { end: 'wipe', problem, retryAfter_s: null };

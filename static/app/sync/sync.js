@@ -19,7 +19,7 @@
 import { observable } from '../observable.js';
 import { shareKeys } from '../session/device-keys.js';
 import { confirm, empty, expire, onHeard, sendBeforeLeaving, server, session } from '../session/session.js';
-import { noteStorage } from '../store/protection.js';
+import { noteStorage, storageState } from '../store/protection.js';
 import { ledger, outbox } from '../store/store.js';
 import { drain } from './drain.js';
 import { clockOff_s, waitAfterFailure, waitAfterSuccess } from './pace.js';
@@ -57,6 +57,8 @@ let failures = 0;
 let running = null;
 let again = false;
 let mightTry = false;
+/** What the storage refused a round. @type {import('../store/protection.js').Problem | null} */
+let complaint = null;
 
 export function startSync() {
   onHeard(heard => note({ clockOff_s: clockOff_s(heard) }));
@@ -102,12 +104,13 @@ async function oneRound() {
   if (outcome.end === 'stopped') return undefined;
   if (outcome.end === 'elsewhere') return plan(ELSEWHERE_MS);
   note({ error: outcome.problem });
-  if (outcome.problem?.code.startsWith('storage_')) noteStorage({ problem: outcome.problem });
+  if (outcome.problem?.code.startsWith('storage_')) complain(outcome.problem);
   await tell();
   switch (outcome.end) {
     case 'done':
     case 'fetched':
       failures = 0;
+      complain(null);
       await confirm();
       await shareKeys(open, server).catch(() => {});
       return plan(waitAfterSuccess());
@@ -122,6 +125,16 @@ async function oneRound() {
     default:
       return undefined;
   }
+}
+
+/**
+ * What was said of an earlier round is taken back; what a save was told stays until the next save.
+ *
+ * @param {import('../store/protection.js').Problem | null} problem
+ */
+function complain(problem) {
+  if (problem || (complaint && storageState.get().problem === complaint)) noteStorage({ problem });
+  complaint = problem;
 }
 
 /** @param {number} wait_ms */

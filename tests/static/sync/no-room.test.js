@@ -54,7 +54,7 @@ async function refusedOnce(t, ledger, server, store, refuse) {
   const { end, problem } = await drain(ledger, server, noLocks);
   makeRoom();
   assert.deepEqual([end, problem?.code], ['later', 'storage_full']);
-  assert.match(problem.text, /storage is full/);
+  assert.match(problem.text, /storage is full.*What was saved here is kept/);
   return { before, after: await stored(ledger) };
 }
 
