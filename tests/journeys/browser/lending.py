@@ -10,6 +10,7 @@ from tests.journeys.browser.watch import Watch
 from tests.journeys.people import Person
 from tests.journeys.screens.doors import Unlock
 from tests.journeys.screens.patients import Patients
+from tests.journeys.screens.status import Status
 from tests.journeys.site.server import Server
 
 CARRYING = re.compile("/api/v1/carrying$")
@@ -32,8 +33,8 @@ class Drawer:
             device = Passing(self._server, Watch(), browser=self._browser, kind=PHONE)
             with device.page.expect_response(CARRYING, timeout=LONG_MS):
                 steps.settle_in(device, person)
-        elif Unlock(device.page).is_shown():
-            Unlock(device.page).enter()
+        else:
+            self._brought_up_to_date(device)
         Patients(device.page).arrive()
         return device
 
@@ -55,6 +56,15 @@ class Drawer:
             raise
         device.watch.start_afresh()
         self._at_rest[person] = device
+
+    def _brought_up_to_date(self, device: Device) -> None:
+        """It may have locked itself, and asks for what the clinic heard meanwhile."""
+        if Unlock(device.page).is_shown():
+            Unlock(device.page).enter()
+        status = Status(device.go("/status"))
+        status.arrive()
+        status.send_and_fetch()
+        device.go("/patients")
 
     def close(self) -> None:
         for device in self._at_rest.values():
