@@ -249,22 +249,10 @@ def test_a_page_of_the_feed_for_which_there_is_no_room_changes_nothing_here_and_
     assert [len(server.ledger()), times_in_ledger(server, typed)] == [before + 1 + MANY, 1]
 
 
-def test_a_phone_without_any_room_still_says_whose_it_is_and_why_it_stays_locked(phone, quota):
-    quota.leave_none()
-    unlock = Unlock(phone.go())
-    unlock.enter()
-    expect(told(phone.page)).to_be_visible()
-    unlock.arrive()
-
-    quota.lift()
-    unlock.enter()
-    Patients(phone.page).arrive()
-
-
-def test_a_phone_without_any_room_opens_what_it_holds(phone, quota):
+def test_a_phone_without_any_room_says_whose_it_is_and_opens_what_it_holds(phone, quota):
     quota.leave_none()
     Unlock(phone.go()).enter()
-    expect(phone.page.get_by_role("heading", level=1, name=Patients.TITLE)).to_be_visible(timeout=SOON_MS)
+    Patients(phone.page).arrive()
 
 
 def expect_room(phone, quota, allowed: int) -> None:
