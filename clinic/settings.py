@@ -147,7 +147,7 @@ CSRF_FAILURE_VIEW = "clinic.errors.views.csrf_failed"
 
 MEBIBYTE = 1024 * 1024
 BODY_LIMIT = 8 * MEBIBYTE
-"""Bytes of one request: 200 records of the largest size that the codec lets through fit with room to spare."""
+"""Bytes of one request, unpacked: a full push of records of 16 kB each."""
 SERVER_READS = 2 * BODY_LIMIT
 """Bytes that the server in front takes at all: what is somewhat too large is refused in our own words."""
 DATA_UPLOAD_MAX_MEMORY_SIZE = BODY_LIMIT

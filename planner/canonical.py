@@ -28,7 +28,7 @@ def canonical(value: object) -> str:
             return f"[{','.join(map(canonical, value))}]"
         case dict():
             keys = sorted(value) if all(map(str.isascii, value)) else sorted(value, key=_utf_16)
-            return "{" + ",".join(f"{canonical(key)}:{canonical(value[key])}" for key in keys) + "}"
+            return "{" + ",".join(f"{encode_basestring(key)}:{canonical(value[key])}" for key in keys) + "}"
         case _:
             raise TypeError(f"{type(value).__name__} has no JSON form")
 

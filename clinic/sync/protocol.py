@@ -136,7 +136,7 @@ and what is written above holds. To any other device, a newer one of that person
 
 from typing import Final
 
-MOST_RECORDS: Final = 200
+MOST_RECORDS: Final = 500
 """Records of one push: a batch holds the clinic's feed while it commits, and a lost reply costs it all again."""
 
 MOST_PULLED: Final = 1000

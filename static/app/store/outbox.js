@@ -46,7 +46,6 @@
  * @property {Answer | null} answer
  */
 
-const MOST_RECORDS = 200;
 const MOST_LETTERS = 1_000_000;
 
 /**
@@ -60,7 +59,7 @@ const MOST_LETTERS = 1_000_000;
  * @param {number} [limits.most]
  * @returns {LedgerRecord[]}  the next to send, in order
  */
-export function nextBatch(entries, find, { held = new Set(), underWay = [], most = MOST_RECORDS } = {}) {
+export function nextBatch(entries, find, { held = new Set(), underWay = [], most = Infinity } = {}) {
   const patients = new Set([...held, ...underWay.map(record => record.patient)]);
   const ahead = new Set(underWay.map(record => record.id));
   const refused = entries.filter(entry => entry.state === 'attention' || entry.carried?.stuck).map(entry => entry.id);

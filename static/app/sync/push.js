@@ -3,13 +3,15 @@
  *
  * Two batches are under way at once, so that neither the clinic nor this phone waits for the other; none holds a record that
  * mentions one of the other's, or is of the same patient, so the order that the outbox keeps is kept on the way. Answers are
- * stored one after the other.
+ * stored one after the other. A round begins with small batches, which get through on a poor link, and sends more at once where the
+ * link is quick: each batch costs the clinic and this phone something of its own.
  *
  * A batch that is refused as a whole (400, 413, 422) is halved until the record that it is refused for stands alone; that one is
  * set aside with the reason, and the others go on. Should the server refuse even a batch without records, the fault is in none of
  * them. That, and all else that is no answer (no network, 401, 403, 404, 426, 429, 5xx), is thrown: the outbox stays as it is.
  */
 import { nextBatch, verdicts } from '../store/outbox.js';
+import { FIRST_BATCH, nextBatchSize } from './pace.js';
 import { reach } from './reach.js';
 
 /** @typedef {import('../store/ledger.js').Ledger} Ledger */
@@ -25,7 +27,6 @@ import { reach } from './reach.js';
  */
 
 const LANES = 2;
-const MOST = 200;
 const NOT_AS_A_WHOLE = [400, 413, 422];
 
 /**
@@ -56,13 +57,15 @@ export async function push(ledger, server) {
 
   /** Takes batch after batch until nothing is left, or either lane found no answer. */
   async function lane() {
-    let most = MOST;
+    let most = FIRST_BATCH;
     while (!isOver) {
       const batch = take(most);
       if (batch.length) {
         const work = deliver(batch).finally(() => underWay.delete(work));
         underWay.set(work, batch);
-        most = (await work) ? Math.min(MOST, most * 2) : Math.ceil(batch.length / 2);
+        const began = performance.now();
+        const answered = await work;
+        most = nextBatchSize(most, { sent: batch.length, took_ms: performance.now() - began, answered });
       } else if (underWay.size) await Promise.race(underWay.keys());
       else return;
     }

@@ -85,7 +85,7 @@ test('many batches follow each other, each record once, and no record twice on i
   let sent = 0;
   server.before = (_what, body) => void (sent += body.records.length);
   await drain(ledger, server, noLocks);
-  assert.deepEqual([server.calls, sent, server.records.length], [['push', 'push', 'push'], 450, 450]);
+  assert.deepEqual([server.calls, sent, server.records.length], [['push', 'push', 'push', 'push'], 450, 450]);
   assert.deepEqual([ledger.outbox.get(), (await ledger.place()).cursor], [[], server.cursor(450)]);
   assert.ok(ledger.records.get().every(({ position, receipt }) => position && receipt));
 });
@@ -112,7 +112,7 @@ test('two batches are under way at once, and the place in the feed is reached in
   };
   server.calls.length = 0;
   await drain(ledger, server, noLocks);
-  assert.deepEqual([most, server.calls], [2, ['push', 'push', 'push']]);
+  assert.deepEqual([most, server.calls], [2, ['push', 'push', 'push', 'push']]);
   assert.deepEqual([ledger.outbox.get(), (await ledger.place()).cursor], [[], server.cursor(450)]);
 });
 

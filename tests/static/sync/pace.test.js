@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { clockOff_s, waitAfterFailure, waitAfterSuccess } from '../../../static/app/sync/pace.js';
+import { clockOff_s, FIRST_BATCH, nextBatchSize, waitAfterFailure, waitAfterSuccess } from '../../../static/app/sync/pace.js';
 
 test('waits double from two seconds to five minutes', () => {
   const waits_s = Array.from({ length: 10 }, (_, index) => waitAfterFailure(index + 1, { random: 1 }) / 1000);
@@ -14,6 +14,20 @@ test('phones that failed together come back apart: within the upper half of the 
 
 test('a server that says how long to wait is obeyed', () => {
   assert.equal(waitAfterFailure(1, { random: 0, retryAfter_s: 90 }), 90_000);
+});
+
+test('batches grow while answers come quickly, to what the clinic takes at once', () => {
+  const sizes = [FIRST_BATCH];
+  for (let at = 0; at < 4; at += 1) sizes.push(nextBatchSize(sizes[at], { sent: sizes[at], took_ms: 300, answered: true }));
+  assert.deepEqual(sizes, [100, 200, 400, 500, 500]);
+});
+
+test('a slow answer halves the next batch, and one neither quick nor slow leaves it', () => {
+  assert.deepEqual([5_000, 30_000].map(took_ms => nextBatchSize(400, { sent: 400, took_ms, answered: true })), [400, 200]);
+});
+
+test('what is refused as a whole is tried in halves of what was sent', () => {
+  assert.deepEqual([7, 2, 1].map(sent => nextBatchSize(500, { sent, took_ms: 10, answered: false })), [4, 1, 1]);
 });
 
 test('after success the next look is in about a minute', () => {
