@@ -27,7 +27,7 @@ def test_a_push_of_too_many_records_is_refused_as_a_whole_and_says_how_many_it_t
 
     (error,) = response.json()["errors"]
     assert response.status_code == 413
-    assert (error["code"], error["value"]) == ("batch_too_large", "201")
+    assert (error["code"], error["value"]) == ("batch_too_large", str(MOST_RECORDS + 1))
     assert str(MOST_RECORDS) in error["allowed"]
 
 
