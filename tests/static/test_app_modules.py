@@ -21,9 +21,9 @@ def npm_packages():
 
 @pytest.mark.parametrize("suite", SUITES, ids=lambda suite: suite.relative_to(HERE).as_posix())
 def test_the_module_keeps_its_promises(suite):
-    """A failing or crashing suite ends with another status than 0, and ``run_node`` raises."""
-    arguments = ("--import", "./tests/static/support/vendor.mjs", "--test", "--test-reporter=tap", str(suite))
+    """A failing or crashing suite ends with another status than 0, and ``run_node`` raises with what failed last."""
+    arguments = ("--import", "./tests/static/support/vendor.mjs", "--test", "--test-reporter=spec", str(suite))
 
     printed = run_node(*arguments, folder=PROJECT)
 
-    assert int(re.search(r"^# pass (\d+)$", printed, re.MULTILINE)[1]) > 0
+    assert int(re.search(r"^ℹ pass (\d+)$", printed, re.MULTILINE)[1]) > 0
