@@ -26,4 +26,4 @@ def test_the_module_keeps_its_promises(suite):
 
     printed = run_node(*arguments, folder=PROJECT)
 
-    assert int(re.search(r"^ℹ pass (\d+)$", printed, re.MULTILINE)[1]) > 0
+    assert int(re.search(r"^\S pass (\d+)$", printed, re.MULTILINE)[1]) > 0
