@@ -247,7 +247,7 @@ test('a theatre tablet takes what cards are made of and nothing else', async () 
 test('what theatre holds is what the clinic hands it', () => {
   const folder = new URL('../../../clinic/sync/kinds/', import.meta.url);
   const said = { ALL: [], OF_CARDS: [] };
-  for (const file of readdirSync(folder)) {
+  for (const file of readdirSync(folder).filter(name => name.endsWith('.py'))) {
     const [, scope] = /theatre=Theatre\.(\w+)/.exec(readFileSync(new URL(file, folder), 'utf8')) ?? [];
     if (scope) said[scope].push(file.replace('.py', ''));
   }
