@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { clockOff_s, FIRST_BATCH, nextBatchSize, waitAfterFailure, waitAfterSuccess } from '../../../static/app/sync/pace.js';
 
@@ -20,6 +21,12 @@ test('batches grow while answers come quickly, to what the clinic takes at once'
   const sizes = [FIRST_BATCH];
   for (let at = 0; at < 4; at += 1) sizes.push(nextBatchSize(sizes[at], { sent: sizes[at], took_ms: 300, answered: true }));
   assert.deepEqual(sizes, [100, 200, 400, 500, 500]);
+});
+
+test('the largest batch is as large as the clinic takes', () => {
+  const protocol = readFileSync(new URL('../../../clinic/sync/protocol.py', import.meta.url), 'utf8');
+  const [, most] = /^MOST_RECORDS: Final = (\d+)$/m.exec(protocol);
+  assert.equal(nextBatchSize(10_000, { sent: 500, took_ms: 300, answered: true }), Number(most));
 });
 
 test('a slow answer halves the next batch, and one neither quick nor slow leaves it', () => {
