@@ -11,36 +11,36 @@ export async function putAll(store, rows) {
 }
 
 /**
+ * @param {any} store
+ * @param {Map<string, unknown>} ids
+ * @returns {Promise<any[]>}  the rows that are there
+ */
+export function rowsOf(store, ids) {
+  return found(store, ids, { one: id => store.get(id), all: span => store.getAll(span), idOf: row => row.id });
+}
+
+/**
+ * @param {any} store
+ * @param {Map<string, unknown>} ids
+ * @returns {Promise<string[]>}  the keys of the rows that are there
+ */
+export function keysOf(store, ids) {
+  return found(store, ids, { one: id => store.getKey(id), all: span => store.getAllKeys(span), idOf: id => id });
+}
+
+/**
  * What a batch is of was mostly made one after the other, and ids follow the time: one reading from the first to the last then
  * brings it, where a reading of each would take longer than all else.
  *
  * @param {any} store
  * @param {Map<string, unknown>} ids
- * @returns {Promise<any[]>}  the rows that are there
+ * @param {{one: (id: string) => Promise<any>, all: (span: IDBKeyRange) => Promise<any[]>, idOf: (each: any) => string}} read
  */
-export async function rowsOf(store, ids) {
+async function found(store, ids, { one, all, idOf }) {
   if (!ids.size) return [];
   const span = spanOf(ids);
-  if ((await store.count(span)) > 2 * ids.size) {
-    return (await Promise.all([...ids.keys()].map(id => store.get(id)))).filter(Boolean);
-  }
-  return (await store.getAll(span)).filter((/** @type {any} */ row) => ids.has(row.id));
-}
-
-/**
- * The same of the keys alone.
- *
- * @param {any} store
- * @param {Map<string, unknown>} ids
- * @returns {Promise<string[]>}  of those rows that are there
- */
-export async function keysOf(store, ids) {
-  if (!ids.size) return [];
-  const span = spanOf(ids);
-  if ((await store.count(span)) > 2 * ids.size) {
-    return (await Promise.all([...ids.keys()].map(id => store.getKey(id)))).filter(Boolean);
-  }
-  return (await store.getAllKeys(span)).filter((/** @type {string} */ id) => ids.has(id));
+  if ((await store.count(span)) > 2 * ids.size) return (await Promise.all([...ids.keys()].map(one))).filter(Boolean);
+  return (await all(span)).filter(each => ids.has(idOf(each)));
 }
 
 /**
