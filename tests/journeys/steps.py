@@ -18,8 +18,6 @@ from tests.journeys.screens.status import Status
 
 BOTH_MEDIAL = "Recess both medial recti"
 EYES = ("RIGHT eye", "LEFT eye")
-SOMEBODY = Details(full_name="Sunniva Ekholm", born=("30", "1", "2020"), hospital_number="OI-0502")
-"""A patient whom the demo clinic does not know."""
 
 
 def settle_in(device: Device, person: Person) -> Patients:

@@ -14,8 +14,6 @@ from tests.journeys.screens.exchanging import Exchange, Export, Import, Imported
 from tests.journeys.screens.patients import Patients
 from tests.planner.exchange.fhir.test_foreign import PATIENT, bundle, observation
 
-LIMIT_MS = 60_000
-
 
 def operated():
     """A patient of the demo clinic who has been operated on."""
@@ -31,24 +29,24 @@ def by_notebook(phone, tmp_path):
     wrong = tmp_path / "wrong.csv"
     wrong.write_text("\n".join((names, example, example.replace("17-2025", "18-2025").replace("35 eso", "35"))))
     notebook.choose(wrong)
-    expect(page.get_by_text("Row 3, before_distance_pd")).to_be_visible(timeout=LIMIT_MS)
+    expect(page.get_by_text("Row 3, before_distance_pd")).to_be_visible()
     expect(page.get_by_text("This does not say whether it is eso or exo.")).to_be_visible()
     expect(notebook.foot).to_have_count(0)
 
     right = tmp_path / "last-year.csv"
     right.write_text("\n".join((names, example, example.replace("17-2025", "18-2025"))))
     notebook.choose(right)
-    expect(notebook.foot).to_contain_text("Carry over 2 cases", timeout=LIMIT_MS)
+    expect(notebook.foot).to_contain_text("Carry over 2 cases")
     notebook.step("Carry over 2 cases")
-    expect(notebook.carried_over).to_contain_text("last-year.csv", timeout=LIMIT_MS)
+    expect(notebook.carried_over).to_contain_text("last-year.csv")
     phone.go("/own-results")
-    expect(page.get_by_role("heading", name="Recess both MR")).to_be_visible(timeout=LIMIT_MS)
+    expect(page.get_by_role("heading", name="Recess both MR")).to_be_visible()
     phone.go("/notebook")
     notebook.arrive()
     notebook.choose(right)
-    expect(page.get_by_text("Nothing in it is new.")).to_be_visible(timeout=LIMIT_MS)
+    expect(page.get_by_text("Nothing in it is new.")).to_be_visible()
     notebook.undo("It was the wrong year.")
-    expect(notebook.carried_over).to_contain_text("Nothing yet.", timeout=LIMIT_MS)
+    expect(notebook.carried_over).to_contain_text("Nothing yet.")
 
 
 def exported(page, tmp_path):
@@ -84,7 +82,7 @@ def taken(phone, file):
     taking.step("Take 2 records")
     imported = Imported(phone.page)
     imported.arrive()
-    expect(phone.page.get_by_text("2 records saved on this device.")).to_be_visible(timeout=LIMIT_MS)
+    expect(phone.page.get_by_text("2 records saved on this device.")).to_be_visible()
     return imported
 
 
@@ -95,7 +93,7 @@ def by_foreign_files(phone, tmp_path):
     patients.arrive()
     patients.open("Ana Vrell")
     Case(page).arrive()
-    expect(page.get_by_role("article", name="Examination of 4 May 2026")).to_contain_text("exo 30", timeout=LIMIT_MS)
+    expect(page.get_by_role("article", name="Examination of 4 May 2026")).to_contain_text("exo 30")
 
     taken(phone, foreign_file(tmp_path, 2, "Bruno")).undo()
     undone = TakenBack(page)
@@ -139,7 +137,7 @@ def test_a_notebook_and_a_case_by_file_without_a_network(settled, shared_server,
     phone.reconnect()
     phone.go("/patients")
     ready.arrive()
-    expect(ready.storage_line).to_contain_text("Sent", timeout=LIMIT_MS)
+    expect(ready.storage_line).to_contain_text("Sent")
     (notebook,) = [record for record in server.ledger() if record.kind == "notebook"]
     taken_back = {record.body["record_id"] for record in server.ledger() if record.kind == "retraction"}
     brought = {

@@ -11,7 +11,6 @@ from tests.journeys.screens.handing import HandOver, TakeOver
 from tests.journeys.screens.patient_form import Details
 from tests.journeys.screens.patients import Patients
 
-LIMIT_MS = 60_000
 NEW = Details(full_name="Ingrid Falk", born=("9", "3", "2019"), hospital_number="OI-0512")
 
 
@@ -35,7 +34,7 @@ def test_a_days_work_goes_by_a_stick_to_a_colleague_who_comes_home_first(settled
     taking.arrive()
     taking.choose(file)
     taking.take("not the words that were told")
-    expect(taking.told).to_contain_text("These words do not open the file", timeout=LIMIT_MS)
+    expect(taking.told).to_contain_text("These words do not open the file")
     taking.take(words.title())
     taking.taken()
     expect(taking.told).to_contain_text(f"2 records from {SURGEON.full_name} are on this device now.")
@@ -49,12 +48,12 @@ def test_a_days_work_goes_by_a_stick_to_a_colleague_who_comes_home_first(settled
     steps.expect_waiting(case, 2)
 
     other.reconnect()
-    expect(case.storage_line).to_contain_text("Sent", timeout=LIMIT_MS)
+    expect(case.storage_line).to_contain_text("Sent")
     expect(other.page.get_by_text("handed over by a file")).to_have_count(0)
     sent = [(record.kind, record.author) for record in shared_server.ledger()[before:]]
     assert sent == [("patient", SURGEON.username), ("examination", SURGEON.username)]
 
     phone.reconnect()
     phone.go("/patients")
-    expect(Patients(phone.page).storage_line).to_contain_text("Sent", timeout=LIMIT_MS)
+    expect(Patients(phone.page).storage_line).to_contain_text("Sent")
     assert len(shared_server.ledger()) == before + 2

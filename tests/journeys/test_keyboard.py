@@ -5,6 +5,7 @@ import re
 from playwright.sync_api import expect
 
 from tests.journeys import steps
+from tests.journeys.newcomers import somebody
 from tests.journeys.people import SURGEON
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.findings import Findings
@@ -13,7 +14,7 @@ from tests.journeys.screens.measure import Measure
 
 def test_a_reading_is_typed_and_saved_without_touching_the_screen(settled):
     page = settled(SURGEON).page
-    steps.enter_patient(page, steps.SOMEBODY)
+    steps.enter_patient(page, somebody())
     Case(page).foot.get_by_text("Measure").focus()
     page.keyboard.press("Enter")
     measure = Measure(page)

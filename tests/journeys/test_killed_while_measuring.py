@@ -5,20 +5,19 @@ import re
 from playwright.sync_api import expect
 
 from tests.journeys import steps
+from tests.journeys.newcomers import somebody
 from tests.journeys.people import SURGEON
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.doors import Unlock
 from tests.journeys.screens.measure import Measure
 from tests.journeys.screens.patients import Patients
 
-TO_MEASURE = "Wenna Harrowgate"
 WRITTEN_WITHIN_MS = 600
 """A draft is promised to be written 300 ms after a touch at the latest; sealing and writing take the rest."""
 
 
 def begin_to_measure(page) -> Measure:
     """One reading, and of the next only the direction."""
-    Patients(page).open(TO_MEASURE)
     Case(page).step("Measure")
     measure = Measure(page)
     measure.arrive()
@@ -29,9 +28,9 @@ def begin_to_measure(page) -> Measure:
     return measure
 
 
-def expect_all_there(page) -> None:
+def expect_all_there(page, name: str) -> None:
     Unlock(page).enter()
-    Patients(page).open(TO_MEASURE)
+    Patients(page).open(name)
     Case(page).step("Continue measuring")
     measure = Measure(page)
     expect(measure.pad).to_have_accessible_name(re.compile("primary, near"))
@@ -43,12 +42,13 @@ def expect_all_there(page) -> None:
     expect(measure.place("primary")).to_have_accessible_name(re.compile(r"eso 35\s*Δ.*distance"))
 
 
-def test_a_killed_app_opens_again_with_the_half_typed_reading(lasting_phone):
-    steps.settle_in(lasting_phone, SURGEON)
-    begin_to_measure(lasting_phone.page)
-    lasting_phone.page.wait_for_timeout(WRITTEN_WITHIN_MS)
+def test_a_killed_app_opens_again_with_the_half_typed_reading(lasting):
+    phone, known = lasting(SURGEON), somebody()
+    steps.enter_patient(phone.page, known)
+    begin_to_measure(phone.page)
+    phone.page.wait_for_timeout(WRITTEN_WITHIN_MS)
 
-    lasting_phone.die()
-    lasting_phone.switch_on()
+    phone.die()
+    phone.switch_on()
 
-    expect_all_there(lasting_phone.go())
+    expect_all_there(phone.go(), known.full_name)

@@ -3,7 +3,6 @@
 import re
 from io import BytesIO
 
-import pytest
 from playwright.sync_api import expect
 from pypdf import PdfReader
 
@@ -16,11 +15,6 @@ FIRST, SECOND, THIRD = "Anouk Ferrandin", "Sefa Lindqvarn", "Benat Oyelarre"
 TEAM, OTHER_TEAM = "Harbour team", "Island team"
 
 
-@pytest.fixture
-def server(shared_server):
-    return shared_server
-
-
 def to_the_lists(device):
     device.page.get_by_role("link", name="Lists").click()
     lists = Lists(device.page)
@@ -28,7 +22,7 @@ def to_the_lists(device):
     return lists
 
 
-def test_a_day_is_put_in_order_read_in_theatre_and_packed_for(settled, new_device):
+def test_a_day_is_put_in_order_read_in_theatre_and_packed_for(settled):
     coordinator = settled(COORDINATOR)
     to_the_lists(coordinator).step("New list")
     day = DayList(coordinator.page)
@@ -49,8 +43,7 @@ def test_a_day_is_put_in_order_read_in_theatre_and_packed_for(settled, new_devic
     assert places == sorted(places)
     steps.expect_sent(day)
 
-    theatre = new_device(TABLET)
-    steps.settle_in(theatre, THEATRE)
+    theatre = settled(THEATRE, TABLET)
     read = to_the_lists(theatre).open(TEAM)
     expect(read.order).to_have_text([SECOND, THIRD, FIRST])
     expect(read.row(SECOND)).to_contain_text("RIGHT EYE")

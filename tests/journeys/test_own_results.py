@@ -40,12 +40,7 @@ SOMEBODY = Details(full_name="Embla Tvedt", born=("30", "1", "2020"), hospital_n
 RIGHT = "RIGHT eye, medial rectus"
 
 
-@pytest.fixture
-def server(shared_server):
-    return shared_server
-
-
-def test_own_results_stand_beside_the_table_and_change_nothing_until_they_are_set(phone, server):
+def test_own_results_stand_beside_the_table_and_change_nothing_until_they_are_set(phone, shared_server):
     page = phone.page
     steps.settle_in(phone, HESTRAD)
     steps.ready_for_a_day_without_network(phone)
@@ -84,7 +79,7 @@ def test_own_results_stand_beside_the_table_and_change_nothing_until_they_are_se
     Signing(page).arrive()
     phone.reconnect()
     steps.expect_sent(Signing(page))
-    plan = next(record.body for record in reversed(server.ledger(CLINIC)) if record.kind == "plan")
+    plan = next(record.body for record in reversed(shared_server.ledger(CLINIC)) if record.kind == "plan")
     assert [(dose["table_mm"], dose["mm"], dose["changed"]) for dose in plan["option"]["doses"]] == [
         (4.5, 5.0, True)
     ] * 2

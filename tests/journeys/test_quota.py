@@ -6,7 +6,6 @@ One phone and one server for all of it; each journey takes up the phone with as 
 import re
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from itertools import count
 
 import pytest
 from playwright.sync_api import expect
@@ -15,6 +14,7 @@ from tests.journeys import steps
 from tests.journeys.browser.device import PHONE, Device, Lasting
 from tests.journeys.browser.quota import TELLING, Quota
 from tests.journeys.browser.watch import Watch
+from tests.journeys.newcomers import somebody
 from tests.journeys.people import ORTHOPTIST, SURGEON
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.doors import Unlock
@@ -35,7 +35,6 @@ FULL = "storage is full"
 SOON_MS = 5_000
 NEWER = {"DJANGO_SETTINGS_MODULE": "tests.journeys.site.newer_settings"}
 NO_SERVER = re.compile("ERR_CONNECTION|ERR_EMPTY_RESPONSE|ERR_FAILED|ERR_SOCKET")
-numbers = count(600)
 
 
 class Telling(Lasting):
@@ -84,12 +83,6 @@ def take_up(phone, quota) -> Callable[[int], int]:
         return allowed
 
     return opened
-
-
-def somebody() -> Details:
-    """Whom neither the clinic nor another journey knows."""
-    number = next(numbers)
-    return Details(full_name=f"Arvid Lunde {number}", born=("1", "2", "2012"), hospital_number=f"OI-0{number}")
 
 
 def times_in_ledger(server, details: Details) -> int:
@@ -144,53 +137,36 @@ def test_a_save_for_which_there_is_no_room_is_said_not_to_be_one_and_all_that_wa
     assert [record.body["full_name"] for record in server.ledger()[before:]] == [typed.full_name]
 
 
-def send_into_a_full_phone(phone, quota) -> Details:
-    """What is entered without a network reaches the clinic when there is no room any more for its answer."""
+def test_what_is_sent_where_its_answer_finds_no_room_waits_and_is_not_called_unsaved_until_it_entered_once(
+    take_up, phone, server, quota
+):
+    """What is entered without a network reaches the clinic when there is no room any more for its answer.
+
+    The complaint ends when the answer is stored.
+    """
     typed = somebody()
+    take_up(SOME_ROOM)
     phone.cut_network()
     case = steps.enter_patient(phone.page, typed)
     steps.expect_waiting(case, 1)
     quota.use_up()
     phone.reconnect()
     expect(told(phone.page)).to_be_visible()
-    return typed
-
-
-def test_what_is_sent_where_its_answer_finds_no_room_still_waits_and_enters_once(take_up, phone, server, quota):
-    take_up(SOME_ROOM)
-    typed = send_into_a_full_phone(phone, quota)
-    case = Case(phone.page)
     steps.expect_waiting(case, 1)
+    expect(phone.page.get_by_text("Nothing was saved")).to_be_hidden(timeout=SOON_MS)
     assert times_in_ledger(server, typed) == 1
 
     quota.lift()
     phone.go("/status")
     Status(phone.page).send_and_fetch()
     steps.expect_sent(case)
-    assert times_in_ledger(server, typed) == 1
-
-
-def test_the_complaint_ends_when_what_found_no_room_is_stored(take_up, phone, quota):
-    take_up(SOME_ROOM)
-    send_into_a_full_phone(phone, quota)
-    quota.lift()
-    phone.go("/status")
-    status = Status(phone.page)
-    status.send_and_fetch()
-    steps.expect_sent(status)
     expect(told(phone.page)).to_be_hidden(timeout=SOON_MS)
-
-
-def test_it_is_not_called_unsaved_what_is_saved_here_and_only_its_answer_found_no_room(take_up, phone, quota):
-    take_up(SOME_ROOM)
-    send_into_a_full_phone(phone, quota)
-    steps.expect_waiting(Case(phone.page), 1)
-    expect(phone.page.get_by_text("Nothing was saved")).to_be_hidden(timeout=SOON_MS)
+    assert times_in_ledger(server, typed) == 1
 
 
 def many_from_another(server, playwright) -> None:
     def write(pen):
-        return [pen.patient(full_name=f"Ida Moen {next(numbers)}", note=NOTE) for _ in range(PUSHED)]
+        return [pen.patient(full_name=f"Ida Moen {turn}", note=NOTE) for turn in range(PUSHED)]
 
     request = playwright.request.new_context()
     for _ in range(MANY // PUSHED):

@@ -4,14 +4,12 @@ import base64
 import io
 import json
 
-import pytest
 from playwright.sync_api import expect
 
 from planner import desk
 from tests.journeys import steps
-from tests.journeys.browser.device import TABLET, Lasting
+from tests.journeys.browser.device import TABLET
 from tests.journeys.browser.paper import code_on, film_of
-from tests.journeys.browser.watch import Watch
 from tests.journeys.people import DEMO, SURGEON
 from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
@@ -22,7 +20,8 @@ from tests.journeys.site.post import card_as
 
 BY_ID = {record["id"]: record for record in DEMO["records"]}
 SIGNED = "Katla Dravecki"
-FAKE_CAMERA = ("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream")
+NAME = "Ragna Tveit"
+"""Signed as :data:`SIGNED` is."""
 
 
 def signature_of(name):
@@ -49,40 +48,25 @@ def png_of(paper):
     return data.getvalue()
 
 
-@pytest.fixture
-def paper(server, playwright):
-    """The page that the clinic prints of a signed card."""
-    return card_as(SURGEON, server, playwright.request.new_context(), signature_of(SIGNED)["id"])
-
-
-@pytest.fixture
-def tablet(server, paper, playwright, tmp_path):
-    """Its camera looks at the paper."""
-    film = film_of(code_on(paper), tmp_path / "paper.y4m")
-
-    class WithCamera(Lasting):
-        ARGUMENTS = (*FAKE_CAMERA, f"--use-file-for-fake-video-capture={film}")
-
-    device = WithCamera(server, Watch(), chromium=playwright.chromium, kind=TABLET, memory=tmp_path / "tablet")
-    yield device
-    device.close()
-
-    assert device.watch.troubles == []
-
-
-def test_paper_opens_its_card_without_a_network_and_says_when_it_was_taken_back(tablet, server, paper):
-    word = signature_of(SIGNED)["body"]["check_word"]
-    steps.settle_in(tablet, SURGEON)
+def test_paper_opens_its_card_without_a_network_and_says_when_it_was_taken_back(
+    sign_anew, lasting, shared_server, playwright, film
+):
+    """The page is the clinic's own; the tablet's camera looks at it."""
+    *_, signature = sign_anew(SIGNED, full_name=NAME)
+    word = signature["body"]["check_word"]
+    page = card_as(SURGEON, shared_server, playwright.request.new_context(), signature["id"])
+    film_of(code_on(page), film)
+    tablet = lasting(SURGEON, TABLET)
     steps.ready_for_a_day_without_network(tablet)
     tablet.cut_network()
-    server.stop()
+    shared_server.stop()
     page = tablet.go()
     Unlock(page).enter()
     Patients(page).scan()
     scan = Scan(page)
 
     scan.found("The same as on this device.")
-    expect(scan.banner).to_contain_text(SIGNED)
+    expect(scan.banner).to_contain_text(NAME)
     expect(scan.face).to_contain_text("lateral rectus")
     expect(scan.face).not_to_contain_text("not in the code")
     expect(page.get_by_text(word).first).to_be_visible()
@@ -98,7 +82,7 @@ def test_paper_opens_its_card_without_a_network_and_says_when_it_was_taken_back(
     expect(page.get_by_text("Do not operate by this card.")).to_be_visible()
     expect(scan.face).to_contain_text("are not in the code: read them on the paper.")
 
-    scan.step("Scan another")
+    scan.again()
     scan.found("TAKEN BACK.")
     tablet.go("/patients")
     Patients(page).arrive()

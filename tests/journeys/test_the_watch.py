@@ -1,16 +1,10 @@
 """The watch that every journey relies on does see what goes wrong."""
 
-import pytest
-
 from tests.journeys.browser.accessibility import too_wide_px, violations
-from tests.journeys.screens.doors import SignIn
+from tests.journeys.people import SURGEON
 
 POLICY = "Content Security Policy"
-
-
-@pytest.fixture
-def server(shared_server):
-    return shared_server
+UNTOLD = "Object.assign(document.createElement('img'), {width: 2000})"
 
 
 DEEDS = (
@@ -23,9 +17,9 @@ DEEDS = (
 )
 
 
-def test_what_goes_wrong_behind_the_screens_is_seen(phone):
-    page = phone.go()
-    SignIn(page).arrive()
+def test_what_goes_wrong_behind_the_screens_is_seen(settled):
+    phone = settled(SURGEON)
+    page = phone.page
     assert phone.watch.troubles == []
 
     for deed, trouble in DEEDS:
@@ -44,13 +38,15 @@ def expect_soon(device, trouble: str, *, beyond: int) -> None:
     raise AssertionError(f"{trouble} is not among {device.watch.troubles}")
 
 
-def test_a_screen_that_cannot_be_read_or_is_too_wide_is_found(phone):
-    page = phone.go()
-    SignIn(page).arrive()
+def test_a_screen_that_cannot_be_read_or_is_too_wide_is_found(settled):
+    page = settled(SURGEON).page
     assert violations(page) == []
     assert too_wide_px(page) == 0
 
-    page.evaluate("() => document.body.append(Object.assign(document.createElement('img'), {width: 2000}))")
-
+    page.evaluate(f"() => document.body.append({UNTOLD})")
     assert any("image-alt" in line for line in violations(page))
     assert too_wide_px(page) > 0
+
+    page.evaluate("() => document.body.lastElementChild.remove()")
+    assert violations(page) == []
+    assert too_wide_px(page) == 0

@@ -6,27 +6,27 @@ from typing import Any
 from playwright.sync_api import Page, expect
 
 from tests.journeys import steps
-from tests.journeys.browser.device import Device
-from tests.journeys.people import DEMO, SURGEON, THEATRE
+from tests.journeys.browser.device import TABLET, Device
+from tests.journeys.newcomers import hospital_number
+from tests.journeys.people import SURGEON, THEATRE
 from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.doors import Unlock
 from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.set_up import SetUp
 from tests.journeys.screens.theatre_check import SECOND, Signed, TheatreCheck
-from tests.journeys.site.post import post_as
 from tests.journeys.site.server import Server
 
-RECORDS = DEMO["records"]
-SIGNED = [Signed.of(record, RECORDS) for record in RECORDS if record["kind"] == "signature"]
+BOTH_EYES, RIGHT_EYE, LEFT_EYE = "Tolvi Maresk", "Sefa Lindqvarn", "Benat Oyelarre"
+"""Of the demo clinic, by what is to be operated on."""
 DRAFT_KEPT_MS = 1_500
 """A draft is promised to be written 300 ms after a touch at the latest; sealing and writing take the rest."""
-ONE_EYE = [signed for signed in SIGNED if signed.marked != "Both eyes"]
 
 
-def checks_made(server: Server) -> list[dict[str, Any]]:
-    """What was kept of checks since the demo clinic was loaded."""
-    return [received.body for received in server.ledger()[len(RECORDS) :] if received.kind == "theatre_check"]
+def checks_made(server: Server, signed: Signed) -> list[dict[str, Any]]:
+    """What was kept of checks of this patient."""
+    kept = [received for received in server.ledger() if received.kind == "theatre_check"]
+    return [received.body for received in kept if received.patient == signed.patient]
 
 
 def open_checks(device: Device, signed: Signed) -> TheatreCheck:
@@ -45,9 +45,10 @@ def open_checks(device: Device, signed: Signed) -> TheatreCheck:
     return checks
 
 
-def test_a_whole_case_is_checked_and_every_phase_is_in_the_ledger(tablet, server):
-    steps.settle_in(tablet, THEATRE)
-    signed = SIGNED[0]
+def test_a_whole_case_is_checked_and_every_phase_is_in_the_ledger(settled, shared_server, sign_anew):
+    line = sign_anew(BOTH_EYES, full_name="Yrsa Holmgaard")
+    signed = Signed.of(line[-1], line)
+    tablet = settled(THEATRE, TABLET)
     checks = open_checks(tablet, signed)
 
     checks.sign_in(signed)
@@ -57,7 +58,7 @@ def test_a_whole_case_is_checked_and_every_phase_is_in_the_ledger(tablet, server
     checks.arrive()
     expect(checks.phases.filter(has_text="Passed")).to_have_count(3)
     steps.expect_sent(checks)
-    made = checks_made(server)
+    made = checks_made(shared_server, signed)
     assert [(body["phase"], body["outcome"]) for body in made] == [
         (phase, "passed") for phase in ("sign in", "time out", "sign out")
     ]
@@ -78,12 +79,15 @@ def go_round_from_the_card(page: Page) -> None:
     Card(page).arrive()
 
 
-def test_without_a_network_and_with_a_tablet_that_goes_dark_in_between_nothing_is_lost(tablet, server):
-    steps.settle_in(tablet, THEATRE)
+def test_without_a_network_and_with_a_tablet_that_goes_dark_in_between_nothing_is_lost(
+    settled, shared_server, sign_anew
+):
+    line = sign_anew(RIGHT_EYE, full_name="Orla Tindal")
+    signed = Signed.of(line[-1], line)
+    tablet = settled(THEATRE, TABLET)
     steps.ready_for_a_day_without_network(tablet)
-    signed = ONE_EYE[0]
     tablet.cut_network()
-    server.stop()
+    shared_server.stop()
     checks = open_checks(tablet, signed)
     checks.begin("sign in")
     checks.identity_and_paper(signed)
@@ -100,22 +104,23 @@ def test_without_a_network_and_with_a_tablet_that_goes_dark_in_between_nothing_i
     checks.sign_out()
     steps.expect_waiting(checks, 3)
 
-    server.start()
+    shared_server.start()
     tablet.reconnect()
     steps.expect_sent(checks)
-    made = checks_made(server)
+    made = checks_made(shared_server, signed)
     assert [body["outcome"] for body in made] == ["passed"] * 3
     assert all(body["second"]["name"] == SECOND[0] for body in made)
 
 
-def test_a_wrong_patient_a_wrong_side_and_a_replaced_card_are_stopped_and_kept(tablet, server, playwright):
-    steps.settle_in(tablet, THEATRE)
-    signed, other = ONE_EYE
+def test_a_wrong_patient_a_wrong_side_and_a_replaced_card_are_stopped_and_kept(settled, shared_server, sign_anew, post):
+    line = sign_anew(LEFT_EYE, full_name="Hallbera Quist")
+    signed, other_number = Signed.of(line[-1], line), hospital_number()
+    tablet = settled(THEATRE, TABLET)
     checks = open_checks(tablet, signed)
 
     checks.begin("sign in")
-    checks.wristband(other.hospital_number, signed.born_on)
-    checks.stopped(f"the wristband says {other.hospital_number}, the card says {signed.hospital_number}")
+    checks.wristband(other_number, signed.born_on)
+    checks.stopped(f"the wristband says {other_number}, the card says {signed.hospital_number}")
 
     checks.begin("sign in")
     checks.identity_and_paper(signed)
@@ -127,7 +132,7 @@ def test_a_wrong_patient_a_wrong_side_and_a_replaced_card_are_stopped_and_kept(t
     checks.identity_and_paper(signed)
     checks.at("The consent")
     tablet.page.wait_for_timeout(DRAFT_KEPT_MS)
-    post_as(SURGEON, server, playwright.request.new_context(), lambda pen: replaced(pen, signed))
+    post(SURGEON, lambda pen: replaced(pen, *line))
     tablet.page.reload()
     Unlock(tablet.page).enter()
     checks.arrive()
@@ -137,13 +142,10 @@ def test_a_wrong_patient_a_wrong_side_and_a_replaced_card_are_stopped_and_kept(t
     expect(checks.foot.get_by_text("Begin the sign in")).to_have_count(0)
 
     steps.expect_sent(checks)
-    made = checks_made(server)
+    made = checks_made(shared_server, signed)
     assert [body["stop"]["code"] for body in made] == ["wristband_differs", "consent_differs", "card_replaced"]
 
 
-def replaced(pen, signed):
+def replaced(pen, patient, examination, plan, _signature):
     """A newer plan in the place of the signed one."""
-    by_id = {record["id"]: record for record in RECORDS}
-    plan = by_id[by_id[signed.signature]["body"]["plan_id"]]
-    patient, examination = by_id[plan["body"]["patient_id"]], by_id[plan["body"]["examination_id"]]
-    return pen.plan(patient, examination, supersedes=plan)
+    return [pen.plan(patient, examination, supersedes=plan)]

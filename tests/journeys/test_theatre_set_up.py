@@ -9,15 +9,18 @@ from tests.journeys.browser.device import TABLET
 from tests.journeys.people import SURGEON, THEATRE
 from tests.journeys.screens.case import Case
 from tests.journeys.screens.doors import Unlock
+from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.set_up import SetUp
 
-NAME = "Sefa Lindqvarn"
+LIKE = "Sefa Lindqvarn"
 """An adult of the demo clinic; one eye is planned and signed."""
+NAME = "Aslaug Verhoeven"
 
 
-def test_what_the_surgeon_prepares_is_read_in_a_theatre_without_a_network(new_device):
-    surgeon = new_device(TABLET)
-    steps.settle_in(surgeon, SURGEON).open(NAME)
+def test_what_the_surgeon_prepares_is_read_in_a_theatre_without_a_network(settled, sign_anew):
+    sign_anew(LIKE, full_name=NAME)
+    surgeon = settled(SURGEON, TABLET)
+    Patients(surgeon.page).open(NAME)
     Case(surgeon.page).arrive()
     surgeon.page.get_by_role("link", name="Set-up").first.click()
     sheet = SetUp(surgeon.page)
@@ -42,13 +45,12 @@ def test_what_the_surgeon_prepares_is_read_in_a_theatre_without_a_network(new_de
     sheet.save()
     steps.expect_sent(sheet)
 
-    theatre = new_device(TABLET)
-    patients = steps.settle_in(theatre, THEATRE)
+    theatre = settled(THEATRE, TABLET)
     steps.ready_for_a_day_without_network(theatre)
     theatre.cut_network()
     page = theatre.go()
     Unlock(page).enter()
-    patients.open(NAME)
+    Patients(page).open(NAME)
     Case(page).arrive()
     page.get_by_role("link", name="Set-up").first.click()
     read = SetUp(page)

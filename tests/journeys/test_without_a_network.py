@@ -4,6 +4,7 @@ from playwright.sync_api import expect
 
 from tests.journeys import steps
 from tests.journeys.browser.device import TABLET
+from tests.journeys.newcomers import somebody
 from tests.journeys.people import ORTHOPTIST, SURGEON
 from tests.journeys.screens.card import Card
 from tests.journeys.screens.case import Case
@@ -11,9 +12,8 @@ from tests.journeys.screens.doors import Unlock
 from tests.journeys.screens.patients import Patients
 
 
-def test_the_whole_line_offline_after_a_restart_and_back_exactly_once(lasting_phone, new_device, server):
-    phone = lasting_phone
-    steps.settle_in(phone, SURGEON)
+def test_the_whole_line_offline_after_a_restart_and_back_exactly_once(lasting, settled, shared_server):
+    phone, server, known = lasting(SURGEON), shared_server, somebody()
     steps.ready_for_a_day_without_network(phone)
     before = len(server.ledger())
 
@@ -25,7 +25,7 @@ def test_the_whole_line_offline_after_a_restart_and_back_exactly_once(lasting_ph
     page = phone.go()
     Unlock(page).enter()
     Patients(page).arrive()
-    steps.enter_patient(page, steps.SOMEBODY)
+    steps.enter_patient(page, known)
     steps.measure_esotropia(page)
     card = steps.sign_both_medial(page)
     made_offline = card.keep_pdf()
@@ -42,8 +42,8 @@ def test_the_whole_line_offline_after_a_restart_and_back_exactly_once(lasting_ph
     assert received[-1].body["check_word"] == check_word
     assert made_offline == phone.served_card(received[-1].id)
 
-    tablet = new_device(TABLET)
-    steps.settle_in(tablet, ORTHOPTIST).open(steps.SOMEBODY.full_name)
+    tablet = settled(ORTHOPTIST, TABLET)
+    Patients(tablet.page).open(known.full_name)
     Case(tablet.page).open_card()
     elsewhere = Card(tablet.page)
     elsewhere.arrive()
@@ -64,18 +64,18 @@ def test_a_reply_that_is_lost_on_the_way_makes_no_second_record(settled, shared_
 
     phone.watch.expect("ERR_CONNECTION_RESET")
     phone.context.route("**/push", lose_the_first_reply, times=1)
-    case = steps.enter_patient(phone.page, steps.SOMEBODY)
+    case = steps.enter_patient(phone.page, somebody())
 
     steps.expect_sent(case)
     assert lost == [1]
     assert [record.kind for record in shared_server.ledger()[before:]] == ["patient"]
 
 
-def test_a_server_that_dies_in_the_middle_of_the_day_is_not_noticed_at_work(phone, server):
-    steps.settle_in(phone, SURGEON)
+def test_a_server_that_dies_in_the_middle_of_the_day_is_not_noticed_at_work(settled, shared_server):
+    phone = settled(SURGEON)
     phone.cut_network()
-    server.kill()
-    case = steps.enter_patient(phone.page, steps.SOMEBODY)
+    shared_server.kill()
+    case = steps.enter_patient(phone.page, somebody())
     steps.expect_waiting(case, 1)
     steps.measure_esotropia(phone.page)
     card = steps.sign_both_medial(phone.page)

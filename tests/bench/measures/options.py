@@ -13,6 +13,7 @@ from tests.bench.page import press_ms
 from tests.journeys import steps
 from tests.journeys.browser.device import PHONE, Passing
 from tests.journeys.browser.watch import Watch
+from tests.journeys.newcomers import somebody
 from tests.journeys.people import SURGEON
 from tests.journeys.screens.options import Option, Options
 
@@ -24,7 +25,7 @@ MORE, LESS = "0.5 mm more", "0.5 mm less"
 def measure(bench: Bench) -> Iterator[Figure]:
     device = Passing(bench.server, Watch(), browser=bench.browser, kind=PHONE)
     steps.settle_in(device, SURGEON)
-    steps.enter_patient(device.page, steps.SOMEBODY)
+    steps.enter_patient(device.page, somebody())
     steps.measure_esotropia(device.page).to_options()
     yield from _pair("another table chosen", [_tables(bench, device.page, speed) for speed in SPEEDS])
     option = Options(device.page).open(steps.BOTH_MEDIAL)

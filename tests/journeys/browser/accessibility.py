@@ -52,9 +52,9 @@ def too_wide_px(page: Page) -> int:
 def low_steps(page: Page, *, least_px: int) -> list[str]:
     """The steps at the foot that are lower than a thumb needs; the browser's arithmetic misses some by 0.0001 px."""
     foot = page.get_by_role("contentinfo")
-    steps = [*foot.get_by_role("button").all(), *foot.get_by_role("link").all()]
-    boxes = [(step.inner_text(), step.bounding_box()) for step in steps]
-    return [f"{words}: {box['height']} px" for words, box in boxes if box and round(box["height"], 2) < least_px]
+    steps = foot.get_by_role("button").or_(foot.get_by_role("link"))
+    heights = steps.evaluate_all("steps => steps.map(step => [step.innerText, step.getBoundingClientRect().height])")
+    return [f"{words}: {height} px" for words, height in heights if round(height, 2) < least_px]
 
 
 def resize(page: Page, size: ViewportSize) -> None:

@@ -1,60 +1,67 @@
-"""Phones that go from journey to journey, each with one person settled in: a start costs more than most walks."""
+"""Devices that go from journey to journey, each with one person settled in: a start costs more than most walks."""
 
 import re
-
-from playwright.sync_api import Browser
+from collections.abc import Callable
 
 from tests.journeys import steps
-from tests.journeys.browser.device import PHONE, Device, Passing
-from tests.journeys.browser.watch import Watch
+from tests.journeys.browser.device import PHONE, Device, Kind
+from tests.journeys.browser.watch import NO_NETWORK
 from tests.journeys.people import Person
 from tests.journeys.screens.doors import Unlock
 from tests.journeys.screens.patients import Patients
 from tests.journeys.screens.status import Status
-from tests.journeys.site.server import Server
 
 CARRYING = re.compile("/api/v1/carrying$")
 """The last that a new phone fetches: the key by which the clinic knows its work when another one brings it."""
-LONG_MS = 60_000
+
+
+def expect_no_trouble(device: Device) -> None:
+    """Nor is any expected from now on."""
+    assert device.watch.troubles == [], device.watch.troubles
+    device.watch.start_afresh()
 
 
 class Drawer:
-    """In front of one server. A phone that does not come back as it went is not lent again."""
+    """Devices that ``make`` makes in front of one server. One that does not come back as it went is not lent again.
 
-    def __init__(self, server: Server, browser: Browser) -> None:
-        self._server = server
-        self._browser = browser
+    A device at rest goes on asking for news, and the server may be down for somebody else's journey.
+    """
+
+    def __init__(self, make: Callable[[], Device]) -> None:
+        self._make = make
         self._at_rest: dict[Person, Device] = {}
 
-    def lend(self, person: Person) -> Device:
+    def lend(self, person: Person, kind: Kind = PHONE) -> Device:
         """The clinic's patients are in view."""
         device = self._at_rest.pop(person, None)
         if device is None:
-            device = Passing(self._server, Watch(), browser=self._browser, kind=PHONE)
-            with device.page.expect_response(CARRYING, timeout=LONG_MS):
+            device = self._make()
+            with device.page.expect_response(CARRYING):
                 steps.settle_in(device, person)
         else:
+            expect_no_trouble(device)
             self._brought_up_to_date(device)
+        device.be(kind)
         Patients(device.page).arrive()
         return device
 
     def take_back(self, person: Person, device: Device) -> None:
         """Everything sent, one tab, nothing in the way of its calls, and no trouble seen since it was lent."""
         try:
+            device.server.start_if_down()
             device.context.unroute_all()
             device.reconnect()
             for tab in device.context.pages:
                 if tab != device.page:
                     tab.close()
-            device.page.set_viewport_size({"width": PHONE.width, "height": PHONE.height})
             patients = Patients(device.go("/patients"))
             patients.arrive()
             steps.expect_sent(patients)
-            assert device.watch.troubles == []
+            expect_no_trouble(device)
         except BaseException:
             device.close()
             raise
-        device.watch.start_afresh()
+        device.watch.expect(NO_NETWORK)
         self._at_rest[person] = device
 
     def _brought_up_to_date(self, device: Device) -> None:

@@ -8,9 +8,15 @@ from pathlib import Path
 from PIL import Image, ImageDraw
 from pypdf import PdfReader
 
+CAMERA = ("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream")
 FRAME = (1280, 720)
 ACROSS_PX = 620
 """The code fills most of the height, as when the paper is held near."""
+
+
+def camera_on(film: Path) -> tuple[str, ...]:
+    """What a browser is started with that sees ``film``; it need not be there before the camera is asked for."""
+    return (*CAMERA, f"--use-file-for-fake-video-capture={film}")
 
 
 def code_on(pdf: bytes) -> Image.Image:

@@ -26,7 +26,7 @@ class Import(Frame):
 
     def choose(self, file: Path) -> None:
         self.page.get_by_label("A FHIR file").set_input_files(file)
-        expect(self.page.get_by_role("heading", name="What the file holds")).to_be_visible(timeout=60_000)
+        expect(self.page.get_by_role("heading", name="What the file holds")).to_be_visible()
 
     def count(self, fate: str) -> Locator:
         return self.page.locator(".fact").filter(has_text=fate).locator("dd")
@@ -47,7 +47,7 @@ class Notebook(Frame):
     TITLE = "Old cases from a notebook"
 
     def empty_table(self, folder: Path) -> Path:
-        with self.page.expect_download(timeout=60_000) as download:
+        with self.page.expect_download() as download:
             self.page.get_by_role("button", name="Save an empty table").click()
         path = folder / download.value.suggested_filename
         download.value.save_as(path)

@@ -6,9 +6,6 @@ from playwright.sync_api import Locator, expect
 
 from tests.journeys.screens.frame import Frame
 
-PATIENCE_MS = 60_000
-"""The engine may have to start first."""
-
 
 def _clear_of_the_foot(place: Locator) -> None:
     """The steps at the foot lie over what stands at the lower edge."""
@@ -27,7 +24,7 @@ class Visits(Frame):
 
     def record(self, title: str, name: str) -> None:
         entry = self.entry(title, name)
-        expect(entry).to_be_visible(timeout=PATIENCE_MS)
+        expect(entry).to_be_visible()
         entry.get_by_role("link", name="Record a visit").click()
 
 

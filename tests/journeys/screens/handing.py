@@ -33,4 +33,4 @@ class TakeOver(Frame):
         return self.page.get_by_role("main")
 
     def taken(self) -> None:
-        expect(self.page.get_by_role("heading", level=1, name="Taken over")).to_be_visible(timeout=60_000)
+        expect(self.page.get_by_role("heading", level=1, name="Taken over")).to_be_visible()

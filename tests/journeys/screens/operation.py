@@ -64,13 +64,13 @@ class Note(Frame):
 
     def arrive(self) -> None:
         super().arrive()
-        expect(self.face).to_be_visible(timeout=60_000)
+        expect(self.face).to_be_visible()
 
     def keep_pdf(self) -> bytes:
         """The bytes of the file that the device makes."""
         self.step("PDF and print")
         keep = self.page.get_by_role("link", name="Keep a copy")
-        expect(keep).to_be_visible(timeout=60_000)
+        expect(keep).to_be_visible()
         with self.page.expect_download() as download:
             keep.click()
         data = Path(download.value.path()).read_bytes()

@@ -18,7 +18,7 @@ class ReadyFile(Frame):
 
     def save(self, folder: Path) -> Path:
         """Keeps the file as the browser's download."""
-        with self.page.expect_download(timeout=60_000) as download:
+        with self.page.expect_download() as download:
             self.page.get_by_role("button", name=re.compile("^Save (it|the file)$")).click()
         path = folder / download.value.suggested_filename
         download.value.save_as(path)

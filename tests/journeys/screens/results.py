@@ -44,7 +44,7 @@ class Results(Frame):
     def _kept(self, step: str, words: str) -> bytes:
         self.step(step)
         keep = self.page.get_by_role("dialog").get_by_role("link", name=words)
-        expect(keep).to_be_visible(timeout=60_000)
+        expect(keep).to_be_visible()
         with self.page.expect_download() as download:
             keep.click()
         data = Path(download.value.path()).read_bytes()

@@ -98,7 +98,7 @@ class TheatreCheck(Frame):
         self.step("This is my name")
 
     def at(self, title: str) -> None:
-        expect(self.page.get_by_role("heading", level=1, name=title, exact=True)).to_be_visible(timeout=60_000)
+        expect(self.page.get_by_role("heading", level=1, name=title, exact=True)).to_be_visible()
 
     def wristband(self, number: str, born_on: str) -> None:
         self.at("The wristband")

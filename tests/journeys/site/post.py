@@ -14,15 +14,12 @@ from tests.journeys.site.server import Server
 Raw = dict[str, Any]
 
 
-def post_as(
-    person: Person, server: Server, request: APIRequestContext, write: Callable[[Pen], Raw | list[Raw]]
-) -> Raw | list[Raw]:
-    """Signs in on a device of its own, and pushes what is written there: one record, or several in order."""
+def post_as(person: Person, server: Server, request: APIRequestContext, write: Callable[[Pen], list[Raw]]) -> list[Raw]:
+    """Signs in on a device of its own, and pushes what is written there, in order."""
     pen, address, headers = _signed_in(person, server, request)
     written = write(pen)
-    records = written if isinstance(written, list) else [written]
     pushed = request.post(
-        f"{address}/clinics/{CLINIC_ID}/push", data={"device": pen.device, "records": records}, headers=headers
+        f"{address}/clinics/{CLINIC_ID}/push", data={"device": pen.device, "records": written}, headers=headers
     )
     assert {result["status"] for result in pushed.json()["results"]} == {"accepted"}, pushed.text()
     return written

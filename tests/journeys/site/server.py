@@ -70,6 +70,11 @@ class Server:
             )
         self._wait_for_answer()
 
+    def start_if_down(self) -> None:
+        """For whoever takes over a server that a journey may have ended."""
+        if self._process is None:
+            self.start()
+
     def stop(self) -> None:
         """Ends it as an operator does."""
         self._end(subprocess.Popen.terminate)
@@ -99,10 +104,22 @@ class Server:
             for own_id, position, kind, patient, author, body in rows
         ]
 
-    def forget_logins(self) -> None:
-        """End every session, as its age does."""
+    def forget_login(self, login: str) -> None:
+        """End a session, as its age does."""
+        self._change("DELETE FROM django_session WHERE session_key = ?", login)
+
+    def set_role(self, username: str, role: str) -> None:
+        """Past the site's own code."""
+        self._change(
+            "UPDATE people_membership SET role = ? WHERE user_id = (SELECT id FROM people_user WHERE username = ?)",
+            role,
+            username,
+        )
+
+    def _change(self, statement: str, *values: str) -> None:
         with sqlite3.connect(self.state / "clinic.sqlite3", timeout=10) as database:
-            database.execute("DELETE FROM django_session")
+            changed = database.execute(statement, values)
+            assert changed.rowcount == 1
         database.close()
 
     def _end(self, how: Any) -> None:
