@@ -68,20 +68,24 @@ def of_record(record: Record) -> Envelope:
 
 @dataclass(frozen=True, kw_only=True)
 class Pushed:
-    """A record as it came: its body not looked at yet, and what the device brings to vouch for it, if anything."""
+    """A record as it came: its body not looked at yet, and what the device brings to vouch for it, if anything.
+
+    ``text`` is the body's canonical JSON, where that had to be made already.
+    """
 
     envelope: Envelope
     body: object
     receipt: str | None = None
     seal: str | None = None
+    text: str | None = None
 
     def sealed_text(self) -> str:
         """What a device seals of a record of its own (:mod:`clinic.sync.carried`)."""
         return canonical(vars(self.envelope) | {"supersedes": sorted(self.envelope.supersedes)})
 
 
-def split(raw: object) -> Pushed:
-    """What makes up one pushed record; Rejected if it is not a record at all."""
+def split(raw: object, *, text: str | None = None) -> Pushed:
+    """What makes up one pushed record, the ``text`` of its body being known or not; Rejected if it is no record."""
     if not isinstance(raw, dict):
         raise Rejected("record_malformed", "This is not a record.")
     if "body" not in raw:
@@ -93,7 +97,7 @@ def split(raw: object) -> Pushed:
     except Refused as refused:
         fault = refused.faults[0]
         raise Rejected(fault.code, fault.text, field=fault.field) from refused
-    return Pushed(envelope=envelope, body=raw["body"], receipt=receipt, seal=seal)
+    return Pushed(envelope=envelope, body=raw["body"], receipt=receipt, seal=seal, text=text)
 
 
 def _text(raw: dict[str, object], name: str, otherwise: str) -> str | None:

@@ -43,7 +43,7 @@ def examine(clinic: UUID, sender: Sender, pushed: Pushed, *, now: datetime) -> I
         raise Rejected("supersedes_repeated", "A superseded record is named twice.", field="supersedes")
     if as_uuid(envelope.id) in supersedes:
         raise Rejected("supersedes_itself", "A record cannot supersede itself.", field="supersedes")
-    value, text = _read(envelope, pushed.body)
+    value, text = _read(pushed)
     entry = Entry(
         id=as_uuid(envelope.id),
         kind=kind.name,
@@ -120,13 +120,15 @@ def _kind(envelope: Envelope) -> Kind[Any]:
         raise Rejected("kind_unknown", text, field="kind") from None
 
 
-def _read(envelope: Envelope, body: object) -> tuple[object, str]:
+def _read(pushed: Pushed) -> tuple[object, str]:
+    envelope, body = pushed.envelope, pushed.body
     try:
         value = read_body(envelope.kind, body)
     except Refused as refused:
         fault = refused.faults[0]
         raise Rejected(fault.code, fault.text, field=f"body.{fault.field}".rstrip(".")) from refused
-    text = canonical(body)  # only now: what the codec took is neither endlessly deep nor full of odd numbers
+    # Only now: what the codec took is neither endlessly deep nor full of odd numbers.
+    text = canonical(body) if pushed.text is None else pushed.text
     if hashlib.sha256(text.encode()).hexdigest() != envelope.digest:
         raise Rejected("digest_mismatch", "The digest does not belong to the body.", field="digest")
     return value, text

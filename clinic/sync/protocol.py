@@ -42,6 +42,22 @@ own is still ``after``. It may join the runs of several answers, whichever came 
 feed had nothing behind the run when the answer was made, so that a round that ends there needs no pull. There are none
 for theatre's scope, and none fits a cursor of another feed: the pull tells the rest.
 
+Parcels
+-------
+A digest cannot be compressed, and many of them are a tenth of what a device sends. So a push may bring, in place of
+``"records"``, one digest of all its digests::
+
+    {"device": ID, "parcel": {"digest": "64 hex digits", "records": [records without "digest", ...]}}
+
+``digest`` is the SHA-256 of the records' digests, as they are written, one after the other in the order sent. The
+server works each out from its body; where all of them together give the parcel's, they are the records that the device
+made. The answer repeats that digest as ``"parcel"``, and its results have no ``id``: they stand in the order sent.
+
+A parcel is opened whole or not at all (:mod:`clinic.sync.parcel`): where any of its records cannot be read, or the
+digests give another, it is refused as a whole with 400 ``parcel_malformed`` or ``parcel_differs``, and nothing is
+stored. The device then sends the same records with their digests, and each is answered for itself. So it does when a
+server says 400 ``records_missing``: that one knows no parcels yet.
+
 Codes of a rejection
     the envelope:  ``record_malformed`` and the codec's own codes, ``kind_unknown``, ``id_reused`` (the id belongs to
                    another record), ``clinic_differs``, ``author_differs``, ``device_unknown``, ``role_may_not``,

@@ -43,12 +43,15 @@ Waiting = dict[int, tuple[Envelope, Incoming[Any]]]
 
 
 def push(clinic: UUID, sender: Sender, records: Sequence[object], *, now: datetime) -> list[Result]:
-    """One result per record, in order; what is called accepted is committed."""
+    """One result per record, in order; what is called accepted is committed.
+
+    ``records`` are JSON values, or :class:`Pushed` where they were read already (:mod:`clinic.sync.parcel`).
+    """
     results: dict[int, Result] = {}
     read: dict[int, Pushed] = {}
     for place, raw in enumerate(records):
         try:
-            read[place] = _of(clinic, split(raw))
+            read[place] = _of(clinic, raw if isinstance(raw, Pushed) else split(raw))
         except Rejected as why:
             results[place] = rejected(told_id(raw), why)
     seen = commands.end_of_feed(clinic)  # before the look, so that what stands there by then was seen by it

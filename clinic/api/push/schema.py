@@ -11,11 +11,23 @@ from typing import Any
 from clinic.sync.protocol import MOST_RECORDS
 from clinic.sync.result import Status
 
+PARCEL: dict[str, Any] = {
+    "type": "object",
+    "required": ["digest", "records"],
+    "description": "In place of records: they come without their digests, under one digest of them all.",
+    "properties": {
+        "digest": {"type": "string", "pattern": "^[0-9a-f]{64}$"},
+        "records": {"type": "array", "maxItems": MOST_RECORDS, "items": {"type": "object"}},
+    },
+}
+
 REQUEST: dict[str, Any] = {
     "type": "object",
-    "required": ["device", "records"],
+    "required": ["device"],
+    "oneOf": [{"required": ["records"]}, {"required": ["parcel"]}],
     "properties": {
         "device": {"type": "string", "format": "uuid"},
+        "parcel": PARCEL,
         "records": {"type": "array", "maxItems": MOST_RECORDS, "items": {"$ref": "#/components/schemas/Record"}},
         "last": {
             "type": "boolean",
@@ -28,9 +40,9 @@ REQUEST: dict[str, Any] = {
 RESULT: dict[str, Any] = {
     "type": "object",
     "additionalProperties": False,
-    "required": ["id", "status", "position", "received_at", "receipt", "code", "text", "field", "retryable"],
+    "required": ["status", "position", "received_at", "receipt", "code", "text", "field", "retryable"],
     "properties": {
-        "id": {"type": ["string", "null"], "description": "The record's id as far as it could be read."},
+        "id": {"type": ["string", "null"], "description": "As far as it could be read; not said in a parcel."},
         "status": {"type": "string", "enum": [status.value for status in Status]},
         "position": {"type": ["integer", "null"], "minimum": 1},
         "received_at": {"type": ["string", "null"], "format": "date-time"},
@@ -59,6 +71,7 @@ ANSWER: dict[str, Any] = {
     "required": ["server_time", "wipe", "runs", "results"],
     "properties": {
         "server_time": {"type": "string", "format": "date-time"},
+        "parcel": {"type": "string", "description": "The digest of the parcel that this answers, in its order."},
         "wipe": {"type": "boolean", "description": "The device was revoked: send what waits, say last, then wipe."},
         "runs": {
             "type": "array",

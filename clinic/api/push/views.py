@@ -15,14 +15,14 @@ from rest_framework.views import APIView
 from clinic.api.body import given
 from clinic.api.membership import device_of, person, role_in
 from clinic.api.pace import SyncPace
+from clinic.api.push.batch import batch_of
 from clinic.api.push.schema import ANSWER, REQUEST
 from clinic.api.refusals import Refusal
 from clinic.audit.facts import facts_of
 from clinic.devices.register import close
 from clinic.errors.shape import Error
-from clinic.sync.protocol import MOST_RECORDS
 from clinic.sync.push import push
-from clinic.sync.result import Status
+from clinic.sync.result import Result, Status
 from clinic.sync.runs import runs
 from clinic.sync.sender import Sender
 
@@ -45,6 +45,7 @@ class PushView(APIView):
         body = given(request)
         device = device_of(request, body.get("device"))
         last = _last(body)
+        batch = batch_of(body)
         user = person(request)
         sender = Sender(
             username=user.username,
@@ -53,7 +54,7 @@ class PushView(APIView):
             devices=frozenset(user.devices.values_list("device_id", flat=True)),
         )
         now = timezone.now()
-        results = push(clinic, sender, _records(body), now=now)
+        results = push(clinic, sender, batch.records, now=now)
         facts = facts_of(request)
         facts.cover(result.position for result in results if result.status == Status.ACCEPTED)
         facts.name(records=(result.id for result in results if result.status != Status.ACCEPTED))
@@ -61,7 +62,14 @@ class PushView(APIView):
             close(device, now=now)
         wipe = device.revoked_at is not None
         told = {"server_time": now.isoformat(), "wipe": wipe, "runs": list(map(vars, runs(clinic, role, results)))}
-        return Response(told | {"results": list(map(vars, results))})
+        if batch.parcel is None:
+            return Response(told | {"results": list(map(vars, results))})
+        return Response(told | {"parcel": batch.parcel, "results": list(map(_in_its_place, results))})
+
+
+def _in_its_place(result: Result) -> dict[str, object]:
+    """As the answer to a parcel says it: which record it is of is said by the order."""
+    return {name: value for name, value in vars(result).items() if name != "id"}
 
 
 def _last(body: dict[str, object]) -> bool:
@@ -70,21 +78,3 @@ def _last(body: dict[str, object]) -> bool:
         error = Error(code="bad_type", text="This is not yes or no.", field="last", allowed="true or false")
         raise Refusal(400, error)
     return last
-
-
-def _records(body: dict[str, object]) -> list[object]:
-    records = body.get("records")
-    allowed = f"a list of at most {MOST_RECORDS} records"
-    if not isinstance(records, list):
-        text = "The request must list its records."
-        raise Refusal(400, Error(code="records_missing", text=text, field="records", allowed=allowed))
-    if len(records) > MOST_RECORDS:
-        error = Error(
-            code="batch_too_large",
-            text="Too many records at once. Nothing was stored; send fewer.",
-            field="records",
-            value=str(len(records)),
-            allowed=allowed,
-        )
-        raise Refusal(413, error)
-    return records
