@@ -49,7 +49,8 @@ def test_everything_that_can_go_wrong_has_gone_wrong(happened):
     if happened["runs"] < BLOCK * 2:
         pytest.skip("too few runs to tell")
     places = [f"POST {place}" for place in PUSHING] + [f"GET {place}" for place in PULLING]
-    wanted = [*{first[1].value for first in FIRSTS if isinstance(first, tuple)}, *Event, *places, "status 503"]
+    kinds = {first[1].value for first in FIRSTS if isinstance(first, tuple)}
+    wanted = [*kinds, *Event, *places, "status 503", "a parcel was opened", "parcel_differs"]
 
     rare = {what: happened[what] for what in wanted if happened[what] < happened["runs"] // BLOCK // 2}
     assert not rare, f"in {happened['runs']} runs {dict(happened)}"

@@ -189,6 +189,6 @@ export function signedOut() {
   return new ServerFault(401, { code: 'not_authenticated', text: 'Sign in again, so that your work can be sent.' });
 }
 
-function unreachable() {
+export function unreachable() {
   return new ServerFault(0, { code: 'unreachable', text: 'The clinic cannot be reached now.' });
 }

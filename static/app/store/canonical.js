@@ -29,7 +29,15 @@ export function canonical(value) {
  * @returns {Promise<string>}  64 lower-case hexadecimal digits
  */
 export async function digest(value) {
-  return hex(await crypto.subtle.digest('SHA-256', new TextEncoder().encode(canonical(value))));
+  return sha256(canonical(value));
+}
+
+/**
+ * @param {string} said
+ * @returns {Promise<string>}  64 lower-case hexadecimal digits
+ */
+export async function sha256(said) {
+  return hex(await crypto.subtle.digest('SHA-256', new TextEncoder().encode(said)));
 }
 
 /** @param {number} value */

@@ -12,6 +12,7 @@
  */
 import { nextBatch, verdicts } from '../store/outbox.js';
 import { FIRST_BATCH, nextBatchSize } from './pace.js';
+import { sending } from './parcel.js';
 import { reach } from './reach.js';
 
 /** @typedef {import('../store/ledger.js').Ledger} Ledger */
@@ -38,6 +39,8 @@ const NOT_AS_A_WHOLE = [400, 413, 422];
  */
 export async function push(ledger, server) {
   const reached = reach((await ledger.place()).cursor);
+  const post = (/** @type {object} */ body) => server.call('POST', `/api/v1/clinics/${ledger.clinic}/push`, { body: { device: ledger.device, ...body } });
+  const send = sending(post);
   /** Patients with a record that was refused for now: what follows it waits for the next round. @type {Set<string>} */
   const held = new Set();
   /** @type {Set<string>} */
@@ -76,7 +79,7 @@ export async function push(ledger, server) {
    * @returns {Promise<boolean>}  whether there was an answer to each
    */
   async function deliver(batch) {
-    const answer = await answerTo(batch, ledger, server).catch(error => {
+    const answer = await answerTo(batch).catch(error => {
       isOver = true;
       throw error;
     });
@@ -85,6 +88,23 @@ export async function push(ledger, server) {
     storing = storing.then(() => store(batch, answer));
     await storing;
     return true;
+  }
+
+  /**
+   * @param {LedgerRecord[]} batch
+   * @returns {Promise<Told | null>}  null: too much or refused as a whole, to be tried in halves
+   */
+  async function answerTo(batch) {
+    const seals = new Map(ledger.outbox.get().flatMap(({ id, carried }) => (carried ? [[id, carried.tag]] : [])));
+    try {
+      return await send(batch.map(record => bare(record, seals.get(record.id))));
+    } catch (/** @type {any} */ error) {
+      if (!NOT_AS_A_WHOLE.includes(error.status)) throw error;
+      if (batch.length > 1) return null;
+      const { wipe } = await post({ records: [] });
+      const { code, text, field } = error;
+      return { results: [{ id: batch[0].id, status: 'rejected', code, text, field, retryable: false }], wipe };
+    }
   }
 
   /**
@@ -105,29 +125,6 @@ export async function push(ledger, server) {
   const lanes = await Promise.allSettled(Array.from({ length: LANES }, lane));
   for (const { reason } of /** @type {PromiseRejectedResult[]} */ (lanes.filter(({ status }) => status === 'rejected'))) throw reason;
   return { sent: answered.size, left, wipe, caughtUp: reached.isEnd() };
-}
-
-/**
- * @param {LedgerRecord[]} batch
- * @param {Ledger} ledger
- * @param {import('../session/server.js').Server} server
- * @returns {Promise<Told | null>}  null: too much or refused as a whole, to be tried in halves
- */
-async function answerTo(batch, ledger, server) {
-  const seals = new Map(ledger.outbox.get().flatMap(({ id, carried }) => (carried ? [[id, carried.tag]] : [])));
-  const post = (/** @type {LedgerRecord[]} */ records) =>
-    server.call('POST', `/api/v1/clinics/${ledger.clinic}/push`, {
-      body: { device: ledger.device, records: records.map(record => bare(record, seals.get(record.id))) },
-    });
-  try {
-    return await post(batch);
-  } catch (/** @type {any} */ error) {
-    if (!NOT_AS_A_WHOLE.includes(error.status)) throw error;
-    if (batch.length > 1) return null;
-    const { wipe } = await post([]);
-    const { code, text, field } = error;
-    return { results: [{ id: batch[0].id, status: 'rejected', code, text, field, retryable: false }], wipe };
-  }
 }
 
 /**

@@ -8,11 +8,13 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
+from dataclasses import replace
 from http import HTTPStatus
 from typing import Any
 
 from tests.fault.device.batch import next_batch
 from tests.fault.device.disk import Disk
+from tests.fault.device.parcel import named, parcel
 from tests.fault.device.stored import (
     Entry,
     Raw,
@@ -69,6 +71,7 @@ class Device:
         self.disk = disk
         self.line = line
         self.version = PRESENT
+        self.in_parcels = False
         self.most_sent = 200
         self.most_pulled = 500
         self.shuffle: Callable[[list[Entry]], None] | None = None
@@ -124,7 +127,7 @@ class Device:
         most = self.most_sent
         caught_up = False
         while batch := next_batch(self.disk.stored, asked=asked, most=most, shuffle=self.shuffle):
-            answer = self._call("POST", "push", {"device": self.id, "records": batch})
+            answer = self._answer_to(batch)
             if answer.status in TOO_MUCH and len(batch) > 1:
                 most = -(-len(batch) // 2)
                 continue
@@ -137,6 +140,18 @@ class Device:
             self._is_revoked = answer.body.get("wipe", False)
             caught_up = run is not None and stored.cursor == run["cursor"] and not run["more"]
         return caught_up
+
+    def _answer_to(self, batch: list[Raw]) -> Answer:
+        """To a batch in either form; what is refused as a parcel is sent record by record."""
+        if self.in_parcels:
+            sent = parcel(batch)
+            answer = self._call("POST", "push", {"device": self.id, "parcel": sent})
+            if answer.status == HTTPStatus.OK:
+                assert answer.body["parcel"] == sent["digest"]
+                self.line.note("a parcel was opened")
+                return replace(answer, body=answer.body | {"results": named(batch, answer.body["results"])})
+            self.line.note(answer.code)
+        return self._call("POST", "push", {"device": self.id, "records": batch})
 
     def settle(self, results: list[Raw], *, run: Raw | None = None) -> Stored:
         """The answers into the disk, and the run of the feed that they fill from where it stands."""

@@ -97,6 +97,7 @@ def _equip(run: Run, make: Maker, login: dict, phone: dict) -> None:
         first = drawn.first if number == tab == 0 else None
         weather = Weather(drawn, random.Random(f"{drawn.seed}/{number}/{tab}"), first=first)  # noqa: S311
         device = make(login=login, device=phone, line=run.line, disk=disk, weather=weather)
+        device.in_parcels = (drawn.seed + number) % 2 == 0
         device.most_sent, device.most_pulled = drawn.most_sent, drawn.most_pulled
         device.shuffle = chance.shuffle if Event.SHUFFLED in drawn.events else None
         device.version = 0 if Event.OLD_APP in drawn.events and number == 0 else device.version

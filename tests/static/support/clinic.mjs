@@ -3,7 +3,7 @@
  * throw to lose a request or a reply. `restore(kept)` is a restored backup of its first records; `revoke(device)` and `close(device)`
  * do to a device what a person or its time does; `hides(record)` narrows the scope, `scope` names it, `removed` is told once.
  */
-import { canonical } from '../../../static/app/store/canonical.js';
+import { canonical, sha256 } from '../../../static/app/store/canonical.js';
 import { ServerFault } from '../../../static/app/session/server.js';
 
 export const unreachable = () => new ServerFault(0, { code: 'unreachable', text: 'no network' });
@@ -47,14 +47,15 @@ export function clinic({ username = 'noor', feed = 'feed-1', page = 500 } = {}) 
       if (path.includes('/recovery') || path.includes('/carrying')) return self.keys(method, path, body);
       const what = path.includes('/push') ? 'push' : 'pull';
       self.calls.push(what);
-      self.before(what, body, path);
+      const said = await opened(body);
+      self.before(what, said, path);
       const query = new URL(path, 'http://clinic').searchParams;
       const device = body?.device ?? query.get('device');
       if (self.closed.has(device)) throw new ServerFault(403, { code: 'device_closed', text: 'Closed.' });
       if (what === 'pull' && self.revoked.has(device)) throw new ServerFault(403, { code: 'device_revoked', text: 'Revoked.' });
-      const answer = what === 'push' ? self.push(body) : self.pull(query);
+      const answer = what === 'push' ? self.push(said) : self.pull(query);
       self.after(what, answer);
-      return structuredClone(answer);
+      return body?.parcel ? inItsOrder(structuredClone(answer), body.parcel.digest) : structuredClone(answer);
     },
 
     restore(kept) {
@@ -123,6 +124,19 @@ export function clinic({ username = 'noor', feed = 'feed-1', page = 500 } = {}) 
   };
   return self;
 }
+
+/** A push as it is without a parcel. */
+async function opened(body) {
+  if (!body?.parcel) return body;
+  const { parcel, ...rest } = body;
+  const records = await Promise.all(parcel.records.map(async record => ({ ...record, digest: await sha256(canonical(record.body)) })));
+  if ((await sha256(records.map(record => record.digest).join(''))) !== parcel.digest) {
+    throw new ServerFault(400, { code: 'parcel_differs', text: 'These are not the records of that digest.' });
+  }
+  return { ...rest, records };
+}
+
+const inItsOrder = (answer, parcel) => ({ ...answer, parcel, results: answer.results.map(({ id: _id, ...result }) => result) });
 
 /** As the real one: of everything that makes the record this one, and of nothing that the server adds. */
 const receiptOf = ({ id, author, device, recorded_at, digest }) => ['receipt', id, author, device, recorded_at, digest].join(' ');

@@ -13,8 +13,8 @@ export const BROKEN = {
         return await server.call(method, path, options);
       } catch (error) {
         if (!isPush(path) || !(error instanceof ServerFault) || error.status) throw error;
-        const results = options.body.records.map(({ id }) => ({ id, status: 'accepted', position: 1, received_at: '' }));
-        return { results, cursor: null, more: true };
+        const { digest, records } = options.body.parcel ?? options.body;
+        return { parcel: digest, results: records.map(({ id }) => ({ id, status: 'accepted', position: 1, received_at: '' })), cursor: null, more: true };
       }
     };
     return { ledger, server: { ...server, call } };
