@@ -21,9 +21,12 @@ def npm_packages():
 
 @pytest.mark.parametrize("suite", SUITES, ids=lambda suite: suite.relative_to(HERE).as_posix())
 def test_the_module_keeps_its_promises(suite):
-    """A failing or crashing suite ends with another status than 0, and ``run_node`` raises with what failed last."""
-    arguments = ("--import", "./tests/static/support/vendor.mjs", "--test", "--test-reporter=spec", str(suite))
+    """A failing or crashing suite ends with another status than 0, and ``run_node`` raises with what failed last.
+
+    A suite is run as the program it is: ``--test`` would start a second Node for it, and call an empty one passed.
+    """
+    arguments = ("--import", "./tests/static/support/vendor.mjs", "--test-reporter=spec", str(suite))
 
     printed = run_node(*arguments, folder=PROJECT)
 
-    assert int(re.search(r"^\S pass (\d+)$", printed, re.MULTILINE)[1]) > 0
+    assert re.search(r"^\S pass [1-9]\d*$", printed, re.MULTILINE)
