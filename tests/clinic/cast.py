@@ -6,14 +6,15 @@ import json
 from dataclasses import dataclass
 from typing import Any
 
+from django.conf import settings
 from django.http import HttpResponse
 from django.test import Client
 
-from clinic.devices.register import SESSION_DEVICE
 from clinic.people.models import Clinic, User
 from clinic.people.role import Role
 from tests.clinic.factories import ClinicFactory, DeviceFactory, MembershipFactory, UserFactory
 from tests.clinic.pen import Pen, Raw
+from tests.clinic.sessions import signed_in
 
 
 @dataclass(frozen=True)
@@ -91,10 +92,7 @@ class Cast:
 def sign_in(user: User, device: str) -> Client:
     """A browser in which the person is signed in on the device."""
     client = Client()
-    client.force_login(user)
-    session = client.session
-    session[SESSION_DEVICE] = device
-    session.save()
+    client.cookies[settings.SESSION_COOKIE_NAME] = signed_in(user, device)
     return client
 
 

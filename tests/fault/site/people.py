@@ -6,18 +6,15 @@ import itertools
 import uuid
 from typing import Any
 
-from django.conf import settings
-from django.contrib.auth import BACKEND_SESSION_KEY, HASH_SESSION_KEY, SESSION_KEY
 from django.contrib.auth.hashers import make_password
-from django.contrib.sessions.backends.db import SessionStore
 from django.db import transaction
 from django.utils import timezone
 
 from clinic.devices import register
 from clinic.devices.models import Device
-from clinic.devices.register import SESSION_DEVICE
 from clinic.people.models import Clinic, Membership, User
 from tests.clinic.pen import Pen, Raw
+from tests.clinic.sessions import signed_in
 
 PASSWORD = "quiet harbour 41"  # noqa: S105 - of invented accounts
 _HASHED = make_password(PASSWORD)
@@ -58,10 +55,4 @@ def _person(clinic: Clinic, *, role: str, devices: int) -> dict[str, Any]:
 def _device(user: User) -> dict[str, str]:
     now = timezone.now()
     device = Device.objects.create(user=user, device_id=uuid.uuid4(), name="Phone", registered_at=now, last_seen_at=now)
-    session = SessionStore()
-    session[SESSION_KEY] = str(user.pk)
-    session[BACKEND_SESSION_KEY] = settings.AUTHENTICATION_BACKENDS[0]
-    session[HASH_SESSION_KEY] = user.get_session_auth_hash()
-    session[SESSION_DEVICE] = str(device.device_id)
-    session.create()
-    return {"id": str(device.device_id), "session": str(session.session_key)}
+    return {"id": str(device.device_id), "session": signed_in(user, str(device.device_id))}
