@@ -32,10 +32,16 @@ export function noteStorage(change) {
 export async function recallProtection(device) {
   const kept = await device.get('protection');
   if (kept) noteStorage(kept);
-  // The person may have installed the app since, which changes the answer.
   const persisted = await navigator.storage?.persisted?.();
   if (persisted !== undefined) noteStorage({ persisted });
+  if (kept && persisted === false && (await isGranted())) noteStorage({ persisted: await navigator.storage.persist() });
   await measureStorage();
+}
+
+/** Whether asking again would be a yes, and no question to the person: the app may have been installed since it was asked. */
+async function isGranted() {
+  const answer = await navigator.permissions?.query({ name: 'persistent-storage' }).catch(() => null);
+  return answer?.state === 'granted';
 }
 
 /**
