@@ -6,6 +6,8 @@ from PIL import Image
 from clinic.shell.draw_icons import ICONS, MASKABLE_SCALE, SIDE, dots, icons, svg
 from clinic.shell.manifest import manifest
 
+DRAWN = icons()
+
 
 def test_it_has_what_a_browser_asks_for_before_it_offers_to_install():
     told = manifest()
@@ -29,11 +31,11 @@ def test_each_icon_is_there_in_its_size(icon):
             assert "x".join(map(str, picture.size)) == icon["sizes"]
 
 
-@pytest.mark.parametrize("name", icons())
-def test_each_picture_is_as_the_script_draws_it(name):
+@pytest.mark.parametrize(("name", "drawn"), DRAWN.items(), ids=DRAWN)
+def test_each_picture_is_as_the_script_draws_it(name, drawn):
     with Image.open(ICONS / name) as kept:
-        assert kept.size == icons()[name].size
-        assert kept.convert("RGBA").tobytes() == icons()[name].tobytes()
+        assert kept.size == drawn.size
+        assert kept.convert("RGBA").tobytes() == drawn.tobytes()
 
 
 def test_the_maskable_mark_stays_within_the_safe_circle():
