@@ -9,10 +9,10 @@ from planner.canonical import digest
 from tests.planner.generated_cases import generated_cases
 from tests.planner.tables.own_table import OWN, TOML
 
-CASES = 1200
-PLANNED_EVERY = 24
+CASES = 960
+PLANNED_EVERY = 20
 """Every so many cases, each option is planned, signed and made into a card."""
-DRAWN_EVERY = 15
+DRAWN_EVERY = 13
 """Every so many cards are drawn as a page too."""
 
 PATIENT = {
