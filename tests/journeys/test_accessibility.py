@@ -27,10 +27,10 @@ class Seen:
     screens: int = 0
 
     def visit(self, name: str, page: Page) -> None:
+        """Comes to a phone, and leaves one."""
         self.screens += 1
         theatre = name.startswith(("card", "checks"))
         self.places.add(page.url.partition("#")[2])
-        resize(page, {"width": PHONE.width, "height": PHONE.height})
         page.emulate_media(color_scheme="light")
         self.note(name, "phone, light", violations(page, theatre=theatre))
         page.emulate_media(color_scheme="dark")
