@@ -1,7 +1,7 @@
 """A parcel: records that come without their digests, under one digest of them all (:mod:`clinic.sync.protocol`).
 
 It is an economy and no other way in. Whatever is odd about any of its records refuses the parcel, and the device sends
-them one by one, where each is judged by itself. What is opened here goes the same way as those.
+them again with their digests, where each is judged by itself. What is opened here goes the same way as those.
 """
 
 from __future__ import annotations
@@ -13,39 +13,25 @@ from clinic.sync.result import Rejected
 from planner.canonical import canonical
 
 
-class ParcelRefused(ValueError):
-    """Nothing of it was looked at any further; ``code`` and ``text`` say why, ``field`` where in the request."""
-
-    def __init__(self, code: str, text: str, *, field: str) -> None:
-        super().__init__(code)
-        self.code = code
-        self.text = text
-        self.field = field
+class ParcelRefused(Rejected):
+    """None of its records was looked at any further."""
 
 
-def opened(records: list[object], digest: object) -> list[Pushed]:
+def opened(records: list[object], digest: str) -> list[Pushed]:
     """The records with their digests, in order; :class:`ParcelRefused` if ``digest`` is not that of them all."""
     pushed = [_opened(place, raw) for place, raw in enumerate(records)]
-    if digest_of([each.envelope.digest for each in pushed]) != digest:
+    digests = "".join(each.envelope.digest for each in pushed)
+    if hashlib.sha256(digests.encode()).hexdigest() != digest:
         text = "These are not the records of that digest."
         raise ParcelRefused("parcel_differs", text, field="parcel.digest")
     return pushed
 
 
-def digest_of(digests: list[str]) -> str:
-    """Of a parcel, from those of its records in their order."""
-    return hashlib.sha256("".join(digests).encode()).hexdigest()
-
-
 def _opened(place: int, raw: object) -> Pushed:
+    """A body may be no canonical JSON in several ways, all of which are told here as one."""
     try:
         return _with_digest(raw)
-    except (
-        Rejected,
-        ValueError,
-        TypeError,
-        RecursionError,
-    ) as error:  # a ValueError is a text that cannot be written, too
+    except (ValueError, TypeError, RecursionError) as error:
         text = "A record of the parcel cannot be read."
         raise ParcelRefused("parcel_malformed", text, field=f"parcel.records.{place}") from error
 
